@@ -1,0 +1,4 @@
+@NullMarked
+package loamline;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+package loamline;
+
+import org.junit.jupiter.api.Test;
+
+class SmokeTest {
+    @Test
+    void runs() {}
+}
