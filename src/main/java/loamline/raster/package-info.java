@@ -1,0 +1,7 @@
+/**
+ * Grids over the yard: cells, masks and kernels over arrays, row-major from the south-west corner.
+ */
+@NullMarked
+package loamline.raster;
+
+import org.jspecify.annotations.NullMarked;

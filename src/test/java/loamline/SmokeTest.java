@@ -1,8 +1,0 @@
-package loamline;
-
-import org.junit.jupiter.api.Test;
-
-class SmokeTest {
-    @Test
-    void runs() {}
-}
