@@ -5,7 +5,9 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -170,4 +172,17 @@ class ArchitectureTest {
             .resideInAnyPackage("loamline.yard..", "loamline.account..", "loamline.geometry..")
             .should()
             .beFinal();
+
+    @ArchTest
+    static final ArchRule mapsKeepTheirOrder = noClasses()
+            .should()
+            .callMethodWhere(new DescribedPredicate<>("Map.of has two pairs or more") {
+                @Override
+                public boolean test(JavaMethodCall call) {
+                    return call.getTargetOwner().isEquivalentTo(Map.class)
+                            && call.getName().equals("of")
+                            && call.getTarget().getRawParameterTypes().size() > 2;
+                }
+            })
+            .because("its order differs from run to run, and results must not");
 }
