@@ -1,0 +1,38 @@
+package loamline.sampling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Check values worked by hand from n = (t·CV/E)² with tabled t. */
+class SampleSizeTest {
+    @ParameterizedTest
+    @CsvSource({"30, 15, 0.90, 13", "30, 10, 0.95, 38", "10, 10, 0.95, 7", "18, 10, 0.90, 11"})
+    void iteratesWithT(double cvPct, double errorPct, double confidence, int expected) {
+        assertThat(SampleSize.coresFor(cvPct, errorPct, confidence)).isEqualTo(expected);
+    }
+
+    @Test
+    void fifteenCoresAtThirtyPerCent() {
+        // 30/√15 = 7.75; t(14, 95 %) = 2.1448 gives 16.61
+        assertThat(SampleSize.standardErrorPct(30, 15)).isCloseTo(7.75, within(0.005));
+        assertThat(SampleSize.halfWidthPct(30, 15, 0.95)).isCloseTo(16.61, within(0.005));
+    }
+
+    @Test
+    void oneCoreHasNoInterval() {
+        assertThatThrownBy(() -> SampleSize.halfWidthPct(30, 1, 0.95))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("at least 2");
+    }
+
+    @Test
+    void nonsenseIsRefusedByName() {
+        assertThatThrownBy(() -> SampleSize.coresFor(Double.NaN, 10, 0.95)).hasMessageContaining("cvPct");
+        assertThatThrownBy(() -> SampleSize.coresFor(30, 0, 0.95)).hasMessageContaining("errorPct");
+    }
+}
