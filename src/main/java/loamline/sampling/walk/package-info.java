@@ -1,8 +1,15 @@
 /**
- * The shortest round through a set of stops, from the distances between them.
+ * How far it is from stop to stop on foot, and the shortest round through all of them.
  *
- * <p>{@link loamline.sampling.walk.TourSolver} is the way in. It knows distances only: who computes them, round which
- * obstacles and whether every stop can be reached, is settled before. A round starts at stop 0, visits every other
+ * <p>{@link loamline.sampling.walk.FreeSpace} is the ground that can be walked: round buildings, water and beds, through
+ * the gates of fences, inside the boundary. It gives the {@link loamline.sampling.walk.Ways} between stops, lengths and
+ * paths, which are shortest to rounding and say which stops cannot be reached. Behind it the walls are cut into edges
+ * that meet only at their ends; the ground round each end falls into sectors; sectors that see each other make a
+ * network. Walls have no thickness in it, and two sides all the same: to stand at an end of a wall is to stand in one
+ * of its sectors, so no way slips through a place where walls touch.
+ *
+ * <p>{@link loamline.sampling.walk.TourSolver} is the way in. It knows distances only: whether
+ * every stop can be reached is settled before. A round starts at stop 0, visits every other
  * stop once and returns. The result always carries a length below which no round can be, so that "shortest" is
  * either proven or bounded:
  *
