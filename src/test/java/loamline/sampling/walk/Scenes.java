@@ -98,6 +98,14 @@ enum Scenes {
         return IntStream.range(0, count).mapToObj(i -> anywhere(random)).toList();
     }
 
+    /** Stops on the lattice, where corners and walls are. */
+    static List<Point> stopsOnLattice(int count, long seed) {
+        Random random = new Random(seed);
+        return IntStream.range(0, count)
+                .mapToObj(i -> new Point(2.5 * random.nextInt(17), 2.5 * random.nextInt(13)))
+                .toList();
+    }
+
     private static Point anywhere(Random random) {
         return new Point(40 * random.nextDouble(), 30 * random.nextDouble());
     }

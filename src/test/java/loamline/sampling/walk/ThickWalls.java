@@ -33,8 +33,8 @@ final class ThickWalls {
     /** The tip of a thick corner lies no farther from the corner than so many half widths. */
     private static final double MITRE_LIMIT = 20;
 
-    /** A bend round the tip of a thick corner adds no more than the way there and back. */
-    static final double LONGER_BY_BEND_M = 2 * MITRE_LIMIT * HALF_WIDTH_M;
+    /** A bend round the tip of a thick corner adds no more than the way there and back, and across a cut-off tip. */
+    static final double LONGER_BY_BEND_M = 2 * (MITRE_LIMIT + 1) * HALF_WIDTH_M;
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final BufferParameters SQUARE =

@@ -19,8 +19,8 @@ class WalkLawsTest {
     }
 
     @Property(tries = 60, seed = "1")
-    void distancesAreAMetricAboveTheStraightLine(@ForAll Scenes kind, @ForAll long seed) {
-        List<Point> stops = Scenes.stops(STOPS, seed);
+    void distancesAreAMetricAboveTheStraightLine(@ForAll Scenes kind, @ForAll boolean onWalls, @ForAll long seed) {
+        List<Point> stops = onWalls ? Scenes.stopsOnLattice(STOPS, seed) : Scenes.stops(STOPS, seed);
         double[][] d = distancesM(kind.of(seed), stops);
         for (int i = 0; i < STOPS; i++) {
             assertThat(d[i][i]).isZero();
