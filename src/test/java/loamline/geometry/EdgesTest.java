@@ -60,12 +60,14 @@ class EdgesTest {
 
     @Test
     void whereEdgesCoincideASideIsOpenIfItIsForAll() {
-        Edge wall = new Edge(new Point(4, 0), ORIGIN, false, true); // open to the north
-        assertThat(Edges.noded(List.of(fence(1, 0, 3, 0), wall)))
-                .containsExactlyInAnyOrder(
-                        new Edge(ORIGIN, new Point(1, 0), true, false),
-                        new Edge(new Point(1, 0), new Point(3, 0), true, false),
-                        new Edge(new Point(3, 0), new Point(4, 0), true, false));
+        for (boolean north : new boolean[] {true, false}) {
+            Edge wall = new Edge(new Point(4, 0), ORIGIN, !north, north); // runs west: north is on its right
+            assertThat(Edges.noded(List.of(fence(1, 0, 3, 0), wall)))
+                    .containsExactlyInAnyOrder(
+                            new Edge(ORIGIN, new Point(1, 0), north, !north),
+                            new Edge(new Point(1, 0), new Point(3, 0), north, !north),
+                            new Edge(new Point(3, 0), new Point(4, 0), north, !north));
+        }
     }
 
     @Test

@@ -25,8 +25,14 @@ record Coarsening(Ground ground, double movedM) {
     /** After so many steps walls are as thick as a county. */
     private static final int MAX_STEPS = 12;
 
-    /** How many edges may be made thick, as a multiple of those that may be left: bounds the time it takes. */
+    /** How many vertices may be made thick, as a multiple of the edges that may be left: bounds the time it takes. */
     private static final int THICK_SHARE = 2;
+
+    /** The same for vertices of long lines, which may wind and then take more time. */
+    private static final double THICK_LONG_SHARE = 0.5;
+
+    /** A line of so many vertices, as of a rectangle, is not long. */
+    private static final int SHORT = 5;
 
     /** Lines are thinned by one step, thickened by two and thinned again by almost one: so they cover the old ones. */
     private static final double THICKNESS_STEPS = 2;
@@ -58,7 +64,7 @@ record Coarsening(Ground ground, double movedM) {
                         rings.rings().map(Coarsening::closed), fences.stream().map(Polyline::points))
                 .map(line -> new Polyline(Sleeve.thinned(line, stepM)))
                 .toList();
-        if (vertices(lines.stream().map(Polyline::points)) > THICK_SHARE * maxEdges) {
+        if (!isQuicklyThick(lines, maxEdges)) {
             return Optional.empty();
         }
         Region walls = Region.union(lines.stream()
@@ -70,6 +76,12 @@ record Coarsening(Ground ground, double movedM) {
         return vertices(smooth.rings()) > maxEdges
                 ? Optional.empty()
                 : Optional.of(new Coarsening(new Ground(Region.of(smooth), exact.openInside()), MOVED_STEPS * stepM));
+    }
+
+    private static boolean isQuicklyThick(List<Polyline> lines, int maxEdges) {
+        int all = vertices(lines.stream().map(Polyline::points));
+        int ofLong = vertices(lines.stream().map(Polyline::points).filter(line -> line.size() > SHORT));
+        return all <= THICK_SHARE * maxEdges && ofLong <= THICK_LONG_SHARE * maxEdges;
     }
 
     private static int vertices(Stream<List<Point>> lines) {

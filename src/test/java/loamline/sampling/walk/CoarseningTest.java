@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -68,10 +69,27 @@ class CoarseningTest {
 
     @Test
     void aStopAtAWallThatWasMovedIsStillReached() {
-        Region pond = Region.of(Outline.of(circle(20_000, 0)));
-        Ways ways = FreeSpace.of(List.of(pond), List.of(), YARD).ways(Yards.points(RADIUS_M, 0, 40, 0));
-        assertThat(ways.standing(0)).isEqualTo(Ways.Standing.OPEN);
-        assertThat(ways.distanceM(0, 1)).isBetween(20.0, 20.1);
+        List<Point> shore = circle(8_000, 0.3);
+        FreeSpace space = FreeSpace.of(List.of(Region.of(Outline.of(shore))), List.of(), YARD);
+        Ways ways = space.ways(List.of(shore.get(0), new Point(40, 0)));
+        assertThat(space.coarsenedM()).isGreaterThan(FreeSpace.MEETS_M);
+        assertThat(ways.strayM(0)).isBetween(FreeSpace.MEETS_M, space.coarsenedM());
+        assertThat(ways.distanceM(0, 1)).isCloseTo(40 - shore.get(0).x(), within(space.coarsenedM()));
+    }
+
+    @Test
+    void noCornerOfTheOldWallsLiesOnTheNewGround() {
+        List<Point> shore = circle(10_000, 0.05);
+        Region pond = Region.of(Outline.of(shore));
+        List<Polyline> fence = List.of(new Polyline(circle(5_000, 0.05).stream()
+                .map(p -> p.plus(45, 0))
+                .filter(YARD.get()::covers)
+                .toList()));
+        for (Optional<Region> boundary : List.of(YARD, Optional.<Region>empty())) {
+            Coarsening coarse = Coarsening.of(Ground.of(pond, boundary), fence, 1000);
+            assertThat(shore).noneMatch(coarse.ground()::holds);
+            assertThat(fence.get(0).points()).noneMatch(coarse.ground()::holds);
+        }
     }
 
     @Test

@@ -281,12 +281,14 @@ class FreeSpaceTest {
 
         @Test
         void aStopOnAFenceIsReachedFromTheSideWithTheShorterWays() {
-            Ways ways = fences(fence(-9, 0, 9, 0)).space().ways(points(0, 0, 0, 3, 1, 4, 0, -2));
-            assertThat(ways.distanceM(0, 1)).isEqualTo(3);
-            assertThat(ways.distanceM(0, 3)).isCloseTo(9 + Math.sqrt(85), within(TOLERANCE_M));
-            assertThat(ways.distanceM(1, 3))
-                    .as("not through the stop on the fence")
-                    .isGreaterThan(18);
+            for (int north : new int[] {1, -1}) {
+                Ways ways = fences(fence(-9, 0, 9, 0))
+                        .space()
+                        .ways(points(0, 0, 0, 3 * north, 1, 4 * north, 0, -2 * north));
+                assertThat(ways.distanceM(0, 1)).isEqualTo(3);
+                assertThat(ways.distanceM(0, 3)).isCloseTo(9 + Math.sqrt(85), within(TOLERANCE_M));
+                assertThat(ways.distanceM(1, 3)).as("not through the stop").isGreaterThan(18);
+            }
         }
 
         @Test
