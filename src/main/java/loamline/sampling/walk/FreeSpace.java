@@ -109,7 +109,10 @@ public final class FreeSpace {
         return new FreeSpace(closed, ground, fences, 0);
     }
 
-    /** How far walls were moved to make do with fewer edges, at most, m; 0 for most yards, whose ways are exact. */
+    /**
+     * How far walls were moved to make do with fewer edges, at most, m; 0 for most yards, whose ways are exact; infinite
+     * if thousands of obstacles far apart left no ground that is known, and so no way.
+     */
     public double coarsenedM() {
         return coarsenedM;
     }

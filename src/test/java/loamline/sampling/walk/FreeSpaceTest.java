@@ -165,6 +165,21 @@ class FreeSpaceTest {
         }
 
         @Test
+        void obstaclesThatNearlyTouchLeaveNoWay() {
+            for (double gapM : new double[] {1e-6, 0.04}) {
+                Yards.Scene pair =
+                        scene(List.of(solid(0, 0, 2, 0, 2, 2, 0, 2), solid(2 + gapM, 0, 9, 0, 9, 2, 2 + gapM, 2)));
+                assertThat(path(pair, 2, -1, 2, 3)).isEqualTo(points(2, -1, 0, 0, 0, 2, 2, 3));
+            }
+        }
+
+        @Test
+        void aCornerThatNearlyTouchesTheMiddleOfAFenceLeavesNoWay() {
+            Yards.Scene scene = scene(List.of(solid(0, 1e-6, 9, 9, -9, 9)), fence(-5, 0, 6, 0));
+            assertThat(path(scene, -1, 0.5, 1, 0.5)).isEqualTo(points(-1, 0.5, -5, 0, 6, 0, 1, 0.5));
+        }
+
+        @Test
         void obstaclesThatShareASideLeaveNoWay() {
             Yards.Scene scene = scene(List.of(solid(0, 0, 2, 0, 2, 2, 0, 2), solid(2, 1, 4, 1, 4, 9, 2, 9)));
             assertThat(path(scene, 2, 0.5, 1.5, 3)).isEqualTo(points(2, 0.5, 2, 0, 0, 0, 0, 2, 1.5, 3));
