@@ -33,11 +33,13 @@ final class ExactBalance {
     private final PowerDiagram diagram;
     private final int[] owner;
     private final Transfers transfers;
+    private final int[] wanting;
 
     private ExactBalance(WeightedPoints cells, PowerDiagram diagram, int[] owner) {
         this.cells = cells;
         this.diagram = diagram;
         this.owner = owner;
+        this.wanting = new int[diagram.size()];
         double width = Arrays.stream(cells.x).max().orElse(0);
         double height = Arrays.stream(cells.y).max().orElse(0);
         this.transfers = new Transfers(diagram.size(), SLACK * (1 + width * width + height * height));
@@ -67,13 +69,8 @@ final class ExactBalance {
     /** Brings offers up to date after cells passed along a path: those that stood for a cell now gone, and its own. */
     private void renewOffers(int end) {
         for (int at = end; transfers.before(at) != Transfers.NONE; at = transfers.before(at)) {
-            int from = transfers.before(at);
             int gone = transfers.cellInto(at);
-            for (int to = 0; to < diagram.size(); to++) {
-                if (transfers.offers(from, to, gone)) {
-                    offerBest(from, to);
-                }
-            }
+            offerInPlaceOf(gone, transfers.before(at));
             offerToAll(gone);
         }
     }
@@ -109,11 +106,20 @@ final class ExactBalance {
         }
     }
 
-    private void offerBest(int from, int to) {
-        transfers.forget(from, to);
+    /** Finds the next best cell of a stratum wherever it offered the one that is gone. */
+    private void offerInPlaceOf(int gone, int from) {
+        int count = 0;
+        for (int to = 0; to < diagram.size(); to++) {
+            if (transfers.withdraw(from, to, gone)) {
+                wanting[count++] = to;
+            }
+        }
         for (int i = 0; i < owner.length; i++) {
             if (owner[i] == from) {
-                transfers.offer(from, to, squaredDistance(i, to) - squaredDistance(i, from), i);
+                double here = squaredDistance(i, from);
+                for (int w = 0; w < count; w++) {
+                    transfers.offer(from, wanting[w], squaredDistance(i, wanting[w]) - here, i);
+                }
             }
         }
     }

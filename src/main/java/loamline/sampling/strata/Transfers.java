@@ -16,6 +16,7 @@ final class Transfers {
     private final int[] cell;
     private final double[] pathCost;
     private final int[] before;
+    private final boolean[] shortened;
 
     /**
      * @param k number of strata
@@ -28,6 +29,7 @@ final class Transfers {
         this.cell = new int[k * k];
         this.pathCost = new double[k];
         this.before = new int[k];
+        this.shortened = new boolean[k];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
     }
 
@@ -36,14 +38,13 @@ final class Transfers {
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
     }
 
-    /** Forgets what one stratum offers to another. */
-    void forget(int from, int to) {
-        cost[from * k + to] = Double.POSITIVE_INFINITY;
-    }
-
-    /** Whether a cell is what one stratum offers to another. */
-    boolean offers(int from, int to, int offered) {
-        return cell[from * k + to] == offered && cost[from * k + to] < Double.POSITIVE_INFINITY;
+    /** Takes back the offer of a cell from one stratum to another; whether there was one. */
+    boolean withdraw(int from, int to, int offered) {
+        boolean stood = cost[from * k + to] < Double.POSITIVE_INFINITY && cell[from * k + to] == offered;
+        if (stood) {
+            cost[from * k + to] = Double.POSITIVE_INFINITY;
+        }
+        return stood;
     }
 
     /** Offers a cell to another stratum; the cheapest offer stands, the first of equals. */
@@ -64,6 +65,7 @@ final class Transfers {
         for (int j = 0; j < k; j++) {
             pathCost[j] = surplus[j] > 0 ? 0 : Double.POSITIVE_INFINITY;
             before[j] = NONE;
+            shortened[j] = surplus[j] > 0;
         }
         for (int round = 1; round < k && shorten(); round++) {
             // a path has fewer steps than there are strata
@@ -77,19 +79,24 @@ final class Transfers {
         return end;
     }
 
+    /** Goes one step on from every stratum whose path became shorter; whether that shortened any. */
     private boolean shorten() {
-        boolean shorter = false;
+        boolean any = false;
         for (int from = 0; from < k; from++) {
-            for (int to = 0; to < k; to++) {
-                double through = pathCost[from] + cost[from * k + to];
-                if (through < pathCost[to] - slack) {
-                    pathCost[to] = through;
-                    before[to] = from;
-                    shorter = true;
+            if (shortened[from]) {
+                shortened[from] = false;
+                for (int to = 0; to < k; to++) {
+                    double through = pathCost[from] + cost[from * k + to];
+                    if (through < pathCost[to] - slack) {
+                        pathCost[to] = through;
+                        before[to] = from;
+                        shortened[to] = true;
+                        any = true;
+                    }
                 }
             }
         }
-        return shorter;
+        return any;
     }
 
     /** The stratum before this one on the path found last, or {@link #NONE} at its start. */
