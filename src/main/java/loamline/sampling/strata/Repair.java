@@ -18,6 +18,9 @@ final class Repair {
      */
     private static final double PRICE_OF_STRAY = 0.01;
 
+    /** Joining one piece may nibble at others, and they are then tried again; two or three rounds do (measured). */
+    private static final int MOST_ROUNDS = 5;
+
     private final Ground ground;
     private final int k;
     private final int[] owner;
@@ -52,8 +55,21 @@ final class Repair {
         return mssd * (1 + PRICE_OF_STRAY * strata.pieces().strayCount());
     }
 
-    /** The same strata, or cheaper ones with fewer stray pieces. Each piece is tried once, the smallest first. */
+    /** The same strata, or cheaper ones with fewer stray pieces. */
     static Strata join(Strata strata) {
+        Strata best = strata;
+        Strata before;
+        int round = 0;
+        do {
+            before = best;
+            best = joinOnce(before);
+            round++;
+        } while (best != before && round < MOST_ROUNDS);
+        return best;
+    }
+
+    /** Tries each stray piece once, the smallest first. */
+    private static Strata joinOnce(Strata strata) {
         Strata best = strata;
         for (int cell : strata.pieces().oneCellOfEachStray()) {
             if (best.pieces().isStray(cell)) {
