@@ -21,8 +21,8 @@ import java.util.Comparator;
  * <p><b>Accuracy.</b> A heuristic, no proof. On the reference shapes of the tests every seed came within {@link
  * #ACCURACY} of the best known division.
  *
- * <p><b>Cost.</b> For twelve strata some 20 ms, half of it for starts, and growing with the number of cells. Choose
- * cells by {@link #cellSideM}: finer ones move outlines by less than a core is wide of its mark.
+ * <p><b>Cost.</b> For twelve strata on 6,000 cells some 20 ms, half of it for the starts; joining broken strata may
+ * double that. Choose cells by {@link #cellSideM}: finer ones cost time and change the plan little.
  *
  * <p><b>Reference.</b> Walvoort, Brus and de Gruijter 2010, Computers and Geosciences 36:1261-1267, for compact
  * strata of equal area; {@link PowerDiagram} and {@link ExactBalance} name the mathematics.
@@ -31,7 +31,7 @@ public final class EqualAreaStrata {
     /** How much the mean squared distance may exceed the best known, as a share (held by the tests). */
     static final double ACCURACY = 0.01;
 
-    /** Cells of a zone that make strata smooth and cheap: some 600 a core at the usual ten. Own choice, no source. */
+    /** Cells of a zone that make strata smooth and cheap: five hundred for each of twelve. Own choice, no source. */
     private static final int USUAL_CELLS = 6000;
 
     /** Cells of a stratum at least, where the caller leaves the choice to {@link #cellSideM}: area CV below 0.005. */

@@ -20,8 +20,8 @@ import java.util.stream.IntStream;
  *
  * <p><b>Accuracy.</b> Sizes are exact; the cost is least to {@link #SLACK} of the squared extent a step.
  *
- * <p><b>Cost.</b> For each cell out of balance one pass over the cells a step of its path, and k² a round of path
- * search. Meant for some ten thousand cells and a few hundred strata at most.
+ * <p><b>Cost.</b> n · k to begin with; then for each cell out of balance one pass over the cells for each step of its
+ * path, and a path search of at most k² a round. Nothing allocated in it.
  *
  * <p><b>Reference.</b> Ahuja, Magnanti and Orlin 1993, Network Flows, section 9.7 (from memory).
  */

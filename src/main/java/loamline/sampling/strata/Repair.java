@@ -1,6 +1,7 @@
 package loamline.sampling.strata;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,9 @@ final class Repair {
     private final double[] y;
     private final Transfers transfers;
 
+    /** All cells on a border between strata, and perhaps some that were. */
+    private final BitSet border = new BitSet();
+
     private Repair(Strata strata) {
         this.ground = strata.ground();
         this.k = strata.count();
@@ -47,6 +51,7 @@ final class Repair {
                     .orElseThrow();
         }
         this.transfers = new Transfers(k, 0);
+        border.set(0, owner.length);
     }
 
     /** Mean squared distance from the final cores, raised for each stray piece: what the best plan has least of. */
@@ -104,6 +109,7 @@ final class Repair {
             end = transfers.endOfCheapestPath(surplus);
             if (end != Transfers.NONE) {
                 transfers.pass(end, owner, surplus);
+                extendBorder(end);
             }
         }
         return surplus[loser] < 0 ? Optional.empty() : Optional.of(owner);
@@ -128,12 +134,30 @@ final class Repair {
     /** Offers each cell on a border that can be spared to the strata beyond. */
     private void offerBorders() {
         transfers.forget();
-        for (int i = 0; i < owner.length; i++) {
+        for (int i = border.nextSetBit(0); i >= 0; i = border.nextSetBit(i + 1)) {
+            boolean touches = false;
             for (int side = 0; side < Ground.SIDES; side++) {
                 int next = ground.neighbour(i, side);
-                if (next != Ground.NONE && owner[next] != owner[i] && canBeSpared(i)) {
-                    double cost = squaredDistance(i, owner[next]) - squaredDistance(i, owner[i]);
-                    transfers.offer(owner[i], owner[next], Math.max(0, cost), i);
+                if (next != Ground.NONE && owner[next] != owner[i]) {
+                    touches = true;
+                    if (canBeSpared(i)) {
+                        double cost = squaredDistance(i, owner[next]) - squaredDistance(i, owner[i]);
+                        transfers.offer(owner[i], owner[next], Math.max(0, cost), i);
+                    }
+                }
+            }
+            border.set(i, touches);
+        }
+    }
+
+    /** Takes in the cells beside those that passed along a path. */
+    private void extendBorder(int end) {
+        for (int at = end; transfers.before(at) != Transfers.NONE; at = transfers.before(at)) {
+            int passed = transfers.cellInto(at);
+            border.set(passed);
+            for (int side = 0; side < Ground.SIDES; side++) {
+                if (ground.neighbour(passed, side) != Ground.NONE) {
+                    border.set(ground.neighbour(passed, side));
                 }
             }
         }

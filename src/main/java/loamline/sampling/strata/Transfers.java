@@ -67,8 +67,9 @@ final class Transfers {
             before[j] = NONE;
             shortened[j] = surplus[j] > 0;
         }
-        for (int round = 1; round < k && shorten(); round++) {
-            // a path has fewer steps than there are strata
+        boolean shorter = true;
+        for (int steps = 1; steps < k && shorter; steps++) { // a path has fewer steps than there are strata
+            shorter = shorten();
         }
         int end = NONE;
         for (int j = 0; j < k; j++) {

@@ -13,8 +13,8 @@ final class Walls {
     private static final double BAND = 0.5;
 
     /**
-     * Area that answers to a weight without any wall; keeps strata that touch nothing from running away. A stratum
-     * in a honeycomb answers by √3, see a hexagon's side over its distance. Own choice (measured), no source.
+     * Area said to answer to a weight where there is no wall, so that strata that touch nothing still get a step; in
+     * a honeycomb the true answer is √3. Own choice (measured), no source.
      */
     private static final double STIFFNESS = 0.2;
 

@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.IntRange;
 /** What holds on any ground: random unions of rectangles with a gap, often in parts. */
 class StrataLawsTest {
     private static final int SIZE = 55;
-    private static final int TRIES = 40;
+    private static final int TRIES = 25;
 
     @Provide
     Arbitrary<Shape> shapes() {
