@@ -33,7 +33,6 @@ final class CoreSigns {
     private static final double NUMBER_SHARE = 1.5;
 
     private static final Pattern NUMBER = Pattern.compile("(\\d+)s?$");
-    private static final Point HERE = new Point(0, 0);
 
     private CoreSigns() {}
 
