@@ -15,8 +15,8 @@ import loamline.yard.Zone;
 final class GroundSigns {
     private static final double EDGE_MM = 0.25;
     private static final double PATTERN_MM = 0.16;
-    private static final double TINT_BAND_MM = 1.3;
-    private static final double TINT_OPACITY = 0.4;
+    private static final double TINT_BAND_MM = 1.1;
+    private static final double TINT_OPACITY = 0.28;
     private static final int ZONE_RANK = 0;
     private static final int BUILDING_RANK = 2;
     private static final int COVER_RANK = 4;

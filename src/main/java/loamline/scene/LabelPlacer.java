@@ -10,7 +10,7 @@ import java.util.Optional;
  * label placed before; a label without such a place is left out.
  *
  * <p>Cost of a place = its position in the list, from 0 (best) to 1 (last) + {@value #CROSSING} for each thing
- * crossed that may be crossed (a bit of the walk, a head, a word's width of a border) + {@value #AWAY} for each
+ * crossed that may be crossed (a bit of the walk, a head, a trunk) + {@value #AWAY} for each
  * corner off the ground that the label names.
  */
 final class LabelPlacer {

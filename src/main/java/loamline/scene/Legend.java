@@ -17,6 +17,7 @@ import loamline.geometry.Region;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.Probe;
 import loamline.yard.Barrier;
 import loamline.yard.Cover;
 import loamline.yard.Extras;
@@ -94,8 +95,8 @@ public final class Legend {
     }
 
     private static CorePlan planOf(List<CorePlan.Stratum> strata, List<Walk> walks) {
-        CorePlan.Composite bag =
-                new CorePlan.Composite("", List.of(), 0, 0, 0, 0, strata, loamline.sampling.Probe.USUAL, 0);
+        CorePlan.Composite bag = new CorePlan.Composite(
+                "", List.of(), 0, 0, 0, OptionalDouble.empty(), OptionalDouble.empty(), strata, Probe.USUAL, 0);
         return new CorePlan(0, List.of(bag), List.of(), walks, List.of(), List.of(), Map.of());
     }
 

@@ -19,6 +19,9 @@ final class TreeSigns {
     /** A trunk is never drawn smaller than this, or it would be lost. */
     private static final double LEAST_TRUNK_MM = 0.45;
 
+    /** Labels avoid a square of this many radii in the crown. */
+    private static final double CROWN_BLOCK = 1.5;
+
     private TreeSigns() {}
 
     static void draw(Sketch sketch, Yard yard) {
@@ -32,6 +35,8 @@ final class TreeSigns {
                     crown(tree.at(), radiusM, radiusM / view.metresPerMm()),
                     Paint.both(crown, sketch.pen(Role.CROWN_EDGE, EDGE_MM)));
             sketch.draw(Layer.TREES, Path.circle(tree.at(), trunkM), Paint.fill(sketch.ink(Role.TRUNK)));
+            double sideMm = CROWN_BLOCK * radiusM / view.metresPerMm();
+            sketch.avoid(tree.at(), PaperRect.centred(new Point(0, 0), sideMm, sideMm));
         });
     }
 
