@@ -31,8 +31,6 @@ final class CoreSigns {
 
     private static final double NUMBER_PT = 7.6;
     private static final double SPARE_NUMBER_PT = 4.9;
-    /** A number may take this share of the sign's width. */
-    private static final double NUMBER_SHARE = 1.5;
 
     private static final Pattern NUMBER = Pattern.compile("(\\d+)s?$");
 
@@ -43,7 +41,7 @@ final class CoreSigns {
      *
      * @param words what stands in it
      */
-    record Dot(String id, CoreShape shape, String words, Point at, boolean spare) {}
+    record Dot(String id, String bag, CoreShape shape, String words, Point at, boolean spare) {}
 
     static void strata(Sketch sketch, CorePlan plan, List<Zone> zones) {
         List<Region> grounds = plan.composites().stream()
@@ -95,7 +93,7 @@ final class CoreSigns {
         Matcher number = NUMBER.matcher(id);
         boolean shapeTells = index < CoreShape.values().length;
         String words = shapeTells && number.find() ? number.group(1) : id;
-        return new Dot(id, CoreShape.ofBag(index), words, at, spare);
+        return new Dot(id, bag, CoreShape.ofBag(index), words, at, spare);
     }
 
     static void spares(Sketch sketch, List<Dot> dots, double radiusMm) {
@@ -133,7 +131,7 @@ final class CoreSigns {
 
     private static void number(Sketch sketch, Layer layer, Dot dot, double radiusMm, Label.Line line) {
         double widthMm = sketch.options().text().widthMm(line.words(), line.type());
-        double shrink = Math.min(1, NUMBER_SHARE * radiusMm / widthMm);
+        double shrink = Math.min(1, dot.shape().numberRoom() * radiusMm / widthMm);
         Type fitting = line.type().sized(line.type().sizePt() * shrink);
         Point middle = new Point(0, dot.shape().numberDrop() * radiusMm);
         if (!line.words().isEmpty()) {

@@ -72,11 +72,15 @@ public final class Legend {
 
     private static List<Entry> bags(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
         List<String> bags = CoreSigns.bags(yard, plan);
+        Set<String> shown =
+                CoreSigns.dots(yard, plan).stream().map(CoreSigns.Dot::bag).collect(Collectors.toSet());
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < bags.size(); i++) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", CoreShape.ofBag(i), "", MIDDLE, false);
-            entries.add(
-                    drawn("bag " + bags.get(i), options, Layer.CORES, s -> CoreSigns.cores(s, List.of(dot), SIGN_MM)));
+            CoreSigns.Dot dot = new CoreSigns.Dot("", bags.get(i), CoreShape.ofBag(i), "", MIDDLE, false);
+            if (shown.contains(dot.bag())) {
+                entries.add(drawn(
+                        "bag " + dot.bag(), options, Layer.CORES, s -> CoreSigns.cores(s, List.of(dot), SIGN_MM)));
+            }
         }
         return entries;
     }
@@ -84,7 +88,7 @@ public final class Legend {
     private static List<Entry> ofPlan(CorePlan plan, SceneOptions options) {
         List<Entry> entries = new ArrayList<>();
         if (plan.cores().stream().anyMatch(core -> core.spareOf().isPresent())) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", CoreShape.DISC, "", MIDDLE, true);
+            CoreSigns.Dot dot = new CoreSigns.Dot("", "", CoreShape.DISC, "", MIDDLE, true);
             entries.add(drawn("spare", options, Layer.SPARES, s -> CoreSigns.spares(s, List.of(dot), 0.8 * SIGN_MM)));
         }
         if (!plan.walks().isEmpty()) {
