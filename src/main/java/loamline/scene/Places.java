@@ -18,7 +18,7 @@ final class Places {
 
     /** On the ground itself, from its middle outwards; none if the view does not show it. */
     static List<Label.Place> on(Region ground, View view) {
-        Region shown = ground.intersection(Region.of(view.outline()));
+        Region shown = ground.intersection(Region.of(view.ground().outline()));
         Optional<Point> middle = middle(shown);
         if (middle.isEmpty()) {
             return List.of();
