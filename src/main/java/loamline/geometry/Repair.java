@@ -111,16 +111,15 @@ public final class Repair {
     /** A ring without points repeated in a row; notes repeats and rings left with too few points. */
     private static List<Point> distinct(List<Point> ring, List<Note> notes) {
         List<Point> kept = new ArrayList<>(ring.size());
+        List<Point> repeats = new ArrayList<>();
         for (Point p : ring) {
-            if (kept.isEmpty() || !kept.get(kept.size() - 1).equals(p)) {
-                kept.add(p);
-            }
+            (kept.isEmpty() || !kept.get(kept.size() - 1).equals(p) ? kept : repeats).add(p);
         }
         while (kept.size() > 1 && kept.get(0).equals(kept.get(kept.size() - 1))) {
-            kept.remove(kept.size() - 1);
+            repeats.add(kept.remove(kept.size() - 1));
         }
-        if (kept.size() < ring.size()) {
-            notes.add(new Note(Kind.POINT_REPEATED, ring.get(0), ring.size() - kept.size()));
+        if (!repeats.isEmpty()) {
+            notes.add(new Note(Kind.POINT_REPEATED, repeats.get(0), repeats.size()));
         }
         if (kept.size() < 3 && !ring.isEmpty()) {
             notes.add(new Note(Kind.TOO_FEW_POINTS, ring.get(0), 1));
