@@ -1,0 +1,132 @@
+package loamline.place;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Small grey TIFFs, byte by byte (TIFF 6.0, little endian), with GeoTIFF tags (OGC 19-008r4) as a test wants them.
+ */
+public final class TiffFixture {
+    private static final int HEADER_BYTES = 8;
+    private static final int ENTRY_BYTES = 12;
+
+    private static final int SHORT = 3;
+    private static final int DOUBLE = 12;
+
+    private record Value(int type, int count, byte[] bytes) {}
+
+    private final TreeMap<Integer, Value> tags = new TreeMap<>();
+    private final int width;
+    private final int height;
+
+    private TiffFixture(int width, int height) {
+        this.width = width;
+        this.height = height;
+    }
+
+    /** An image without a place. */
+    public static TiffFixture plain(int width, int height) {
+        return new TiffFixture(width, height)
+                .shorts(256, width)
+                .shorts(257, height)
+                .shorts(258, 8)
+                .shorts(259, 1)
+                .shorts(262, 1)
+                .shorts(277, 1)
+                .shorts(278, height)
+                .shorts(279, width * height);
+    }
+
+    /** Size of a pixel and the place of the upper left corner (or pixel). */
+    public TiffFixture placed(double scaleX, double scaleY, double x, double y) {
+        return doubles(33550, scaleX, scaleY, 0).doubles(33922, 0, 0, 0, x, y, 0);
+    }
+
+    /** x = a·column + b·row + c, y = d·column + e·row + f. */
+    public TiffFixture matrix(double a, double b, double c, double d, double e, double f) {
+        return doubles(34264, a, b, 0, c, d, e, 0, f, 0, 0, 0, 0, 0, 0, 0, 1);
+    }
+
+    /** Keys and their values, in turn, keys rising: model type 1024, raster type 1025, system 2048 or 3072 … */
+    public TiffFixture keys(int... keysAndValues) {
+        int[] directory = new int[4 + 2 * keysAndValues.length];
+        directory[0] = 1;
+        directory[1] = 1;
+        directory[3] = keysAndValues.length / 2;
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            directory[4 + 2 * i] = keysAndValues[i];
+            directory[4 + 2 * i + 2] = 1;
+            directory[4 + 2 * i + 3] = keysAndValues[i + 1];
+        }
+        return shorts(34735, directory);
+    }
+
+    public TiffFixture shorts(int tag, int... values) {
+        ByteBuffer bytes = buffer(2 * values.length);
+        for (int value : values) {
+            bytes.putShort((short) value);
+        }
+        tags.put(tag, new Value(SHORT, values.length, bytes.array()));
+        return this;
+    }
+
+    public TiffFixture doubles(int tag, double... values) {
+        ByteBuffer bytes = buffer(8 * values.length);
+        for (double value : values) {
+            bytes.putDouble(value);
+        }
+        tags.put(tag, new Value(DOUBLE, values.length, bytes.array()));
+        return this;
+    }
+
+    public byte[] bytes() {
+        int pixelsAt = HEADER_BYTES;
+        int directoryAt = pixelsAt + width * height + (width * height) % 2;
+        TreeMap<Integer, Value> all = new TreeMap<>(tags);
+        all.put(273, new Value(SHORT, 1, buffer(2).putShort((short) pixelsAt).array()));
+        int valuesAt = directoryAt + 2 + ENTRY_BYTES * all.size() + 4;
+        int size =
+                valuesAt + all.values().stream().mapToInt(v -> v.bytes.length).sum();
+        ByteBuffer out = buffer(size);
+        out.put("II".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(directoryAt);
+        out.position(directoryAt).putShort((short) all.size());
+        int next = valuesAt;
+        for (Map.Entry<Integer, Value> tag : all.entrySet()) {
+            Value value = tag.getValue();
+            out.putShort(tag.getKey().shortValue()).putShort((short) value.type).putInt(value.count);
+            if (value.bytes.length <= 4) {
+                out.put(value.bytes).put(new byte[4 - value.bytes.length]);
+            } else {
+                out.putInt(next);
+                out.duplicate().order(ByteOrder.LITTLE_ENDIAN).position(next).put(value.bytes);
+                next += value.bytes.length;
+            }
+        }
+        out.putInt(0);
+        return out.array();
+    }
+
+    /** The bytes as a file that is gone after use. */
+    public static SeekableByteChannel channel(byte[] bytes) {
+        try {
+            Path file = Files.createTempFile("loamline", ".tif");
+            Files.write(file, bytes);
+            return Files.newByteChannel(file, StandardOpenOption.READ, StandardOpenOption.DELETE_ON_CLOSE);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static ByteBuffer buffer(int size) {
+        return ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
+    }
+}
