@@ -170,6 +170,9 @@ class ArchitectureTest {
     static final ArchRule valuesDoNotChange = fields().that()
             .areDeclaredInClassesThat()
             .resideInAnyPackage("loamline.yard..", "loamline.account..", "loamline.geometry..")
+            .and()
+            .areDeclaredInClassesThat()
+            .arePublic()
             .should()
             .beFinal();
 

@@ -8,10 +8,13 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiPolygon;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * Ground: a valid, possibly empty area in the plane, of any number of parts with holes. Immutable; equal when
@@ -91,6 +94,20 @@ public final class Region {
         return distanceM == 0 ? this : of(BufferOp.bufferOp(area, distanceM, QUADRANT_SEGMENTS));
     }
 
+    /**
+     * A region with fewer corners that holds this one (margin above 0) or lies within it (below 0), nowhere farther
+     * off its border than twice the margin, sharp corners apart.
+     */
+    public Region coarser(double marginM) {
+        BufferParameters mitred = new BufferParameters(
+                QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+        Geometry coarse = DouglasPeuckerSimplifier.simplify(area, Math.abs(marginM));
+        return of(BufferOp.bufferOp(coarse, marginM, mitred));
+    }
+
+    /** A mitred corner reaches at most so many times the distance. */
+    private static final double MITRE_LIMIT = 2;
+
     public boolean isEmpty() {
         return area.isEmpty();
     }
@@ -149,6 +166,10 @@ public final class Region {
                 .sorted((a, b) -> Double.compare(b.getArea(), a.getArea()))
                 .map(Region::of)
                 .toList();
+    }
+
+    List<Polygon> polygons() {
+        return Jts.polygons(area);
     }
 
     /** The rings that bound the region. */

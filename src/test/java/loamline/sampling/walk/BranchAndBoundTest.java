@@ -1,0 +1,42 @@
+package loamline.sampling.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class BranchAndBoundTest {
+    @Property(tries = 300)
+    void provesTheShortestRoundEvenFromALongOne(
+            @ForAll @IntRange(min = 3, max = 9) int stops, @ForAll long seed, @ForAll Layout layout) {
+        DistanceMatrix distances = layout.of(stops, seed);
+        Tour tour = BranchAndBound.prove(distances, IntStream.range(0, stops).toArray());
+        double shortest = AllRounds.shortestM(distances);
+        assertThat(tour.proven()).isTrue();
+        assertThat(tour.lengthM()).isCloseTo(shortest, within(shortest * Tour.PROOF));
+        assertThat(tour.lowerBoundM()).isLessThanOrEqualTo(shortest * (1 + OneTree.ROUNDING));
+    }
+
+    @Property(tries = 50)
+    void agreesWithHeldKarp(@ForAll @IntRange(min = 10, max = 14) int stops, @ForAll long seed, @ForAll Layout layout) {
+        DistanceMatrix distances = layout.of(stops, seed);
+        Tour tour = BranchAndBound.prove(distances, IntStream.range(0, stops).toArray());
+        double shortest = Tour.lengthM(distances, HeldKarp.shortestCycle(stops, distances.toRowMajor()));
+        assertThat(tour.proven()).isTrue();
+        assertThat(tour.lengthM()).isCloseTo(shortest, within(shortest * Tour.PROOF));
+        assertThat(tour.lowerBoundM()).isLessThanOrEqualTo(shortest * (1 + OneTree.ROUNDING));
+    }
+
+    /** 150 stops in whole tenths have far too many equally short rounds to tell apart under the cap. */
+    @Test
+    void givesTheBoundItReachedWhenTheWorkIsCapped() {
+        DistanceMatrix distances = Layout.TIED.of(150, 1);
+        Tour tour = BranchAndBound.prove(distances, KickSearch.shortCycle(distances, 1));
+        assertThat(tour.proven()).isFalse();
+        assertThat(tour.lowerBoundM()).isBetween(0.97 * tour.lengthM(), tour.lengthM());
+    }
+}
