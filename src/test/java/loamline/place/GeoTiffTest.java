@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +32,12 @@ class GeoTiffTest {
         assertThat(tiff.toCrs()).contains(new Affine(0.15, 0, 519467.5, 0, -0.25, 4311669.75));
         assertThat(tiff.crs().orElseThrow().name()).isEqualTo("WGS 84 / UTM zone 13N");
         assertThat(tiff.crs().orElseThrow().epsg()).hasValue(32613);
+    }
+
+    @Test
+    void aBigTiffIsRead() throws Exception {
+        GeoTiff tiff = GeoTiff.read(TiffFixture.channel(utm().bigBytes()));
+        assertThat(tiff.toCrs()).contains(new Affine(0.15, 0, 519467.5, 0, -0.25, 4311669.75));
     }
 
     @Test
@@ -104,7 +111,7 @@ class GeoTiffTest {
 
     @Test
     void whatIsNoTiffIsRefused() {
-        assertThatThrownBy(() -> GeoTiff.read(TiffFixture.channel("P5 not a TIFF".getBytes())))
+        assertThatThrownBy(() -> GeoTiff.read(TiffFixture.channel("P5 not a TIFF".getBytes(StandardCharsets.UTF_8))))
                 .isInstanceOf(PlaceException.class);
         assertThatThrownBy(() -> GeoTiff.read(TiffFixture.channel(new byte[0]))).isInstanceOf(PlaceException.class);
     }

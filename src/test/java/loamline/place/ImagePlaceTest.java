@@ -46,7 +46,7 @@ class ImagePlaceTest {
                 new ImagePlace(300, 300, new Affine(0.15, 0, 329280.37, 0, -0.15, 4425363.806), Crs.ofEpsg(32617));
         LonLat centre = image.centre();
         double expected =
-                Math.atan(Math.tan(Math.toRadians(centre.lonDeg() + 81)) * Math.sin(Math.toRadians(centre.latDeg())));
+                -Math.atan(Math.tan(Math.toRadians(centre.lonDeg() + 81)) * Math.sin(Math.toRadians(centre.latDeg())));
         Affine toYard = image.onto(centre).toYard();
         assertThat(Math.atan2(toYard.d(), toYard.a())).isCloseTo(expected, within(1e-4 * Math.abs(expected)));
     }

@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.channels.SeekableByteChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -16,9 +15,6 @@ import java.util.TreeMap;
  * Small grey TIFFs, byte by byte (TIFF 6.0, little endian), with GeoTIFF tags (OGC 19-008r4) as a test wants them.
  */
 public final class TiffFixture {
-    private static final int HEADER_BYTES = 8;
-    private static final int ENTRY_BYTES = 12;
-
     private static final int SHORT = 3;
     private static final int DOUBLE = 12;
 
@@ -88,31 +84,54 @@ public final class TiffFixture {
         return this;
     }
 
+    /** The image as TIFF. */
     public byte[] bytes() {
-        int pixelsAt = HEADER_BYTES;
-        int directoryAt = pixelsAt + width * height + (width * height) % 2;
+        return bytes(8, 2, 4);
+    }
+
+    /** The image as BigTIFF. */
+    public byte[] bigBytes() {
+        return bytes(16, 8, 8);
+    }
+
+    private byte[] bytes(int headerBytes, int entriesBytes, int offsetBytes) {
         TreeMap<Integer, Value> all = new TreeMap<>(tags);
-        all.put(273, new Value(SHORT, 1, buffer(2).putShort((short) pixelsAt).array()));
-        int valuesAt = directoryAt + 2 + ENTRY_BYTES * all.size() + 4;
+        all.put(273, new Value(SHORT, 1, buffer(2).putShort((short) headerBytes).array()));
+        int directoryAt = headerBytes + width * height + (width * height) % 2;
+        int valuesAt = directoryAt + entriesBytes + (4 + 2 * offsetBytes) * all.size() + offsetBytes;
         int size =
                 valuesAt + all.values().stream().mapToInt(v -> v.bytes.length).sum();
         ByteBuffer out = buffer(size);
-        out.put("II".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(directoryAt);
-        out.position(directoryAt).putShort((short) all.size());
+        out.putShort((short) 0x4949);
+        if (offsetBytes == 8) {
+            out.putShort((short) 43).putShort((short) 8).putShort((short) 0);
+        } else {
+            out.putShort((short) 42);
+        }
+        put(out, directoryAt, offsetBytes);
+        out.position(directoryAt);
+        put(out, all.size(), entriesBytes);
         int next = valuesAt;
         for (Map.Entry<Integer, Value> tag : all.entrySet()) {
             Value value = tag.getValue();
-            out.putShort(tag.getKey().shortValue()).putShort((short) value.type).putInt(value.count);
-            if (value.bytes.length <= 4) {
-                out.put(value.bytes).put(new byte[4 - value.bytes.length]);
+            out.putShort(tag.getKey().shortValue()).putShort((short) value.type);
+            put(out, value.count, offsetBytes);
+            if (value.bytes.length <= offsetBytes) {
+                out.put(value.bytes).put(new byte[offsetBytes - value.bytes.length]);
             } else {
-                out.putInt(next);
-                out.duplicate().order(ByteOrder.LITTLE_ENDIAN).position(next).put(value.bytes);
+                put(out, next, offsetBytes);
+                out.duplicate().position(next).put(value.bytes);
                 next += value.bytes.length;
             }
         }
-        out.putInt(0);
+        put(out, 0, offsetBytes);
         return out.array();
+    }
+
+    private static void put(ByteBuffer out, int value, int bytes) {
+        for (int i = 0; i < bytes; i++) {
+            out.put((byte) (i < 4 ? value >> 8 * i : 0));
+        }
     }
 
     /** The bytes as a file that is gone after use. */
