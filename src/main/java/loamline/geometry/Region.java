@@ -43,6 +43,10 @@ public final class Region {
         return areal.isEmpty() ? EMPTY : new Region(areal);
     }
 
+    MultiPolygon area() {
+        return area;
+    }
+
     /** The ground an outline encloses, repaired where it must be; {@link Repair} tells what was wrong. */
     public static Region of(Outline outline) {
         return Repair.of(outline).region();

@@ -60,7 +60,7 @@ final class PlanAccounts {
         accounts.put(
                 at + "/cores",
                 Account.of(
-                                "n shared by area, largest remainder, at least one a zone",
+                                "n shared by eligible area, largest remainder, at least one a zone",
                                 "More cores make the mean surer: its error falls with the root of n.",
                                 CORES,
                                 Allocation.LARGEST_REMAINDER)

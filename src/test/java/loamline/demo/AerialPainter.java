@@ -148,14 +148,14 @@ final class AerialPainter {
 
     /** A lens that is not quite sharp, a little haze, the camera's grain, and bytes. */
     private BufferedImage exposed() {
-        float[] sharp = Blur.once(plate.rgb, plate.width, 3);
+        float[] blurred = Blur.once(plate.rgb, plate.width, 3);
         BufferedImage image = new BufferedImage(plate.width, plate.height, BufferedImage.TYPE_INT_RGB);
         for (int pixel = 0; pixel < plate.width * plate.height; pixel++) {
             double grain = 0.028 * (noise.of(pixel, 5) + noise.of(pixel, 6) - 1);
             int packed = 0;
             for (int band = 0; band < 3; band++) {
                 double value =
-                        0.04 + 1.08 * (0.65 * plate.rgb[3 * pixel + band] + 0.35 * sharp[3 * pixel + band]) + grain;
+                        0.04 + 1.08 * (0.65 * plate.rgb[3 * pixel + band] + 0.35 * blurred[3 * pixel + band]) + grain;
                 long step = Math.round(255 * value / COLOUR_STEP) * COLOUR_STEP;
                 packed = packed << 8 | (int) Math.max(0, Math.min(255, step));
             }

@@ -6,6 +6,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -77,7 +78,7 @@ class DemoFilesTest {
 
     @Test
     void theDocumentTellsTheAreaOfTheHole() throws IOException {
-        assertThat(Files.readString(java.nio.file.Path.of("docs/demo.md"))).contains(DemoYards.HOLE_M2 + " m²");
+        assertThat(Files.readString(Path.of("docs/demo.md"))).contains(DemoYards.HOLE_M2 + " m²");
     }
 
     private static ByteArrayInputStream stream(String text) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import loamline.geometry.Outline;
@@ -136,7 +137,7 @@ class DemoYardsTest {
                 .toList();
     }
 
-    private static Region walkable(Yard yard, java.util.function.Function<Barrier, List<Polyline>> stops) {
+    private static Region walkable(Yard yard, Function<Barrier, List<Polyline>> stops) {
         List<Region> shut = new ArrayList<>(ground(yard, Building.class::isInstance));
         yard.all(Barrier.class)
                 .flatMap(barrier -> stops.apply(barrier).stream())

@@ -2,6 +2,7 @@ package loamline.demo;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
+import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.place.LonLat;
@@ -37,7 +38,7 @@ record Grid(int epsg, double eastM, double northM, double pixelM, int width, int
         Projection meridian = new Projection(new LonLat(zone * 6 - 183, 0));
         AffineTransform toUtm = affine(new Projection(origin), meridian);
         Box view = demo.scenery().view();
-        Box utm = Box.around(java.util.stream.Stream.of(
+        Box utm = Box.around(Stream.of(
                                 new Point(view.minX(), view.minY()),
                                 new Point(view.maxX(), view.minY()),
                                 new Point(view.maxX(), view.maxY()),

@@ -3,6 +3,7 @@ package loamline.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Path2D;
 import java.util.stream.Stream;
 import loamline.geometry.Point;
 import loamline.yard.Backdrop;
@@ -36,7 +37,7 @@ class GridTest {
         Grid grid = Grid.of(demo);
         Backdrop.Placement placement = grid.placement();
         double[] corners = {0, 0, grid.width(), 0, grid.width(), grid.height(), 0, grid.height()};
-        var seen = new java.awt.geom.Path2D.Double();
+        var seen = new Path2D.Double();
         for (int i = 0; i < corners.length; i += 2) {
             Point p = place(placement, corners[i], corners[i + 1]);
             if (i == 0) {

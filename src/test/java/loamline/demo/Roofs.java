@@ -1,5 +1,6 @@
 package loamline.demo;
 
+import java.util.List;
 import loamline.geometry.Outline;
 
 /** Roofs: the highest of several shows, each face leans its own way, shingles lie in rows. */
@@ -79,6 +80,6 @@ final class Roofs {
         Axes axes = roof.axes();
         double u = roof.alongM() / 2;
         double v = roof.acrossM() / 2;
-        return Outline.of(java.util.List.of(axes.at(-u, -v), axes.at(u, -v), axes.at(u, v), axes.at(-u, v)));
+        return Outline.of(List.of(axes.at(-u, -v), axes.at(u, -v), axes.at(u, v), axes.at(-u, v)));
     }
 }
