@@ -11,6 +11,7 @@ import loamline.geometry.Point;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
+import loamline.sampling.CorePlan.ExpectedError;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
@@ -64,6 +65,16 @@ public final class PlanFiles {
         members.put("stratumAreaCv", orNull(bag.stratumAreaCv()));
         members.put("mssdM2", orNull(bag.mssdM2()));
         members.put("probe", probe);
+        members.put(
+                "expectedErrors", bag.errors().stream().map(PlanFiles::error).toList());
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> error(ExpectedError error) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("element", error.element());
+        members.put("cvPct", error.cvPct());
+        members.put("halfWidthPct", error.halfWidthPct());
         return members;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loamline.account.Problem;
 import loamline.sampling.CorePlan.Composite;
+import loamline.reference.Variability;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.yard.Yard;
 import loamline.yard.Zone;
@@ -61,6 +62,19 @@ public final class CorePlanner {
                 bag.mssdM2(),
                 bag.strata(),
                 probe,
-                bag.spots().size() * probe.coreMl());
+                bag.spots().size() * probe.coreMl(),
+                errors(bag.spots().size()));
+    }
+
+    private static List<CorePlan.ExpectedError> errors(int cores) {
+        if (cores < 2) {
+            return List.of();
+        }
+        return Variability.published().stream()
+                .map(row -> new CorePlan.ExpectedError(
+                        row.element(),
+                        row.cvPct(),
+                        SampleSize.halfWidthPct(row.cvPct(), cores, SampleSize.USUAL_CONFIDENCE)))
+                .toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import loamline.account.Account;
 import loamline.account.Source;
+import loamline.reference.Variability;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
@@ -35,6 +36,7 @@ final class PlanAccounts {
         PlanAccounts all = new PlanAccounts();
         for (int i = 0; i < composites.size(); i++) {
             all.composite("/composites/" + i, composites.get(i), options);
+            all.errors("/composites/" + i, composites.get(i));
         }
         for (int i = 0; i < cores.size(); i++) {
             all.core("/cores/" + i, cores.get(i), composites, options);
@@ -89,6 +91,23 @@ final class PlanAccounts {
                                 .with("cell_m", Spread.CELL_M)
                                 .with("eligible_m2", bag.eligibleM2())
                                 .with("n", bag.cores())));
+    }
+
+    private void errors(String at, Composite bag) {
+        List<Variability> published = Variability.published();
+        for (int i = 0; i < bag.errors().size(); i++) {
+            CorePlan.ExpectedError error = bag.errors().get(i);
+            accounts.put(
+                    at + "/expectedErrors/" + i + "/halfWidthPct",
+                    Account.of(
+                                    "E = t(n − 1) · CV / √n",
+                                    "Between cores only; the lab adds its own error.",
+                                    SampleSize.SOURCE,
+                                    published.get(i).source())
+                            .with("cv_pct", error.cvPct())
+                            .with("n", bag.cores())
+                            .with("confidence", SampleSize.USUAL_CONFIDENCE));
+        }
     }
 
     private void core(String at, PlannedCore core, List<Composite> composites, PlanOptions options) {

@@ -138,7 +138,8 @@ public final class SamplePlan {
                 OptionalDouble.of(3.72),
                 strata,
                 Probe.USUAL,
-                at.length * Probe.USUAL.coreMl()));
+                at.length * Probe.USUAL.coreMl(),
+                List.of()));
     }
 
     /** Gate, cores in order, the way home, gate. */
@@ -175,7 +176,8 @@ public final class SamplePlan {
                     bag.mssdM2(),
                     strata,
                     bag.probe(),
-                    bag.volumeMl()));
+                    bag.volumeMl(),
+                    bag.errors()));
         }
         List<PlannedCore> all = new ArrayList<>(cores);
         all.addAll(spares);
