@@ -36,18 +36,19 @@ final class OutlineCheck {
     }
 
     private static Problem nothing(int index, Feature feature, Repair.Result repaired) {
-        boolean tooFew = repaired.notes().isEmpty()
-                || repaired.notes().stream().anyMatch(note -> note.kind() == Repair.Kind.TOO_FEW_POINTS);
-        return tooFew
-                ? Problem.error(
-                        "OUTLINE_TOO_FEW_POINTS",
-                        Where.feature(index),
-                        CheckWords.name(feature)
-                                + " has fewer than three different points and is left out: draw it again")
-                : Problem.error(
-                        "OUTLINE_NO_AREA",
-                        Where.feature(index),
-                        CheckWords.name(feature) + " encloses no ground and is left out: draw it again");
+        List<Repair.Kind> kinds =
+                repaired.notes().stream().map(Repair.Note::kind).toList();
+        if (kinds.contains(Repair.Kind.TANGLED)) {
+            return nothing("OUTLINE_TANGLED", index, feature, "crosses itself thousands of times");
+        }
+        return kinds.isEmpty() || kinds.contains(Repair.Kind.TOO_FEW_POINTS)
+                ? nothing("OUTLINE_TOO_FEW_POINTS", index, feature, "has fewer than three different points")
+                : nothing("OUTLINE_NO_AREA", index, feature, "encloses no ground");
+    }
+
+    private static Problem nothing(String code, int index, Feature feature, String what) {
+        String message = CheckWords.name(feature) + " " + what + " and is left out: draw it again";
+        return Problem.error(code, Where.feature(index), message);
     }
 
     private Problem mended(int index, Feature feature, Outline outline, Repair.Note note) {
@@ -65,6 +66,7 @@ final class OutlineCheck {
                 note.count() == 1 ? "gives a point twice in a row" : "repeats " + note.count() + " points, the first";
             case TOO_FEW_POINTS -> "has a ring of fewer than three points";
             case SELF_CROSSING -> "crosses or touches itself";
+            case TANGLED -> "has a part that crosses itself thousands of times";
             case HOLE_OUTSIDE -> "has a hole that is not inside it";
             case PARTS_OVERLAP -> "has parts that overlap";
             case NO_AREA -> "encloses no ground";
@@ -76,6 +78,7 @@ final class OutlineCheck {
             case POINT_REPEATED -> "it counts once";
             case TOO_FEW_POINTS -> "the ring is left out; take it away or draw it again";
             case SELF_CROSSING -> "every loop counts as its ground; move the corners apart if that is not meant";
+            case TANGLED -> "the part is left out; draw it again";
             case HOLE_OUTSIDE -> "the hole is left out; take it away or move it in";
             case PARTS_OVERLAP -> "shared ground counts once; join the parts";
             case NO_AREA -> "draw it again";
