@@ -11,10 +11,10 @@ import loamline.geometry.Point;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
-import loamline.sampling.CorePlan.ExpectedError;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
 import org.jspecify.annotations.Nullable;
 
 /** A core plan as {@code cores.json}, {@code cores.csv}, {@code cores.geojson} and its accounts. */
@@ -66,7 +66,8 @@ public final class PlanFiles {
         members.put("mssdM2", orNull(bag.mssdM2()));
         members.put("probe", probe);
         members.put(
-                "expectedErrors", bag.errors().stream().map(PlanFiles::error).toList());
+                "expectedErrors",
+                ExpectedError.of(bag.cores()).stream().map(PlanFiles::error).toList());
         return members;
     }
 

@@ -55,7 +55,6 @@ public record CorePlan(
      * @param strata the ground each core stands for
      * @param probe the tool
      * @param volumeMl soil in the bag, ml
-     * @param errors how far the bag's mean may be off, by element; empty for a single core
      */
     public record Composite(
             String name,
@@ -67,23 +66,12 @@ public record CorePlan(
             OptionalDouble mssdM2,
             List<Stratum> strata,
             Probe probe,
-            double volumeMl,
-            List<ExpectedError> errors) {
+            double volumeMl) {
         public Composite {
-            errors = List.copyOf(errors);
             zones = List.copyOf(zones);
             strata = List.copyOf(strata);
         }
     }
-
-    /**
-     * How far a bag's mean may be off because cores differ.
-     *
-     * @param element as labs name it
-     * @param cvPct published standard deviation between cores over their mean, per cent
-     * @param halfWidthPct half-width of the 90 % interval, per cent of the mean
-     */
-    public record ExpectedError(String element, double cvPct, double halfWidthPct) {}
 
     /**
      * The ground one core stands for.

@@ -3,7 +3,6 @@ package loamline.sampling;
 import java.util.ArrayList;
 import java.util.List;
 import loamline.account.Problem;
-import loamline.reference.Variability;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.yard.Yard;
@@ -62,19 +61,6 @@ public final class CorePlanner {
                 bag.mssdM2(),
                 bag.strata(),
                 probe,
-                bag.spots().size() * probe.coreMl(),
-                errors(bag.spots().size()));
-    }
-
-    private static List<CorePlan.ExpectedError> errors(int cores) {
-        if (cores < 2) {
-            return List.of();
-        }
-        return Variability.published().stream()
-                .map(row -> new CorePlan.ExpectedError(
-                        row.element(),
-                        row.cvPct(),
-                        SampleSize.halfWidthPct(row.cvPct(), cores, SampleSize.USUAL_CONFIDENCE)))
-                .toList();
+                bag.spots().size() * probe.coreMl());
     }
 }

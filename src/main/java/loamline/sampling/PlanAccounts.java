@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import loamline.account.Account;
 import loamline.account.Source;
-import loamline.reference.Variability;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
@@ -94,19 +93,10 @@ final class PlanAccounts {
     }
 
     private void errors(String at, Composite bag) {
-        List<Variability> published = Variability.published();
-        for (int i = 0; i < bag.errors().size(); i++) {
-            CorePlan.ExpectedError error = bag.errors().get(i);
+        List<ExpectedError> errors = ExpectedError.of(bag.cores());
+        for (int i = 0; i < errors.size(); i++) {
             accounts.put(
-                    at + "/expectedErrors/" + i + "/halfWidthPct",
-                    Account.of(
-                                    "E = t(n − 1) · CV / √n",
-                                    "Between cores only; the lab adds its own error.",
-                                    SampleSize.SOURCE,
-                                    published.get(i).source())
-                            .with("cv_pct", error.cvPct())
-                            .with("n", bag.cores())
-                            .with("confidence", SampleSize.USUAL_CONFIDENCE));
+                    at + "/expectedErrors/" + i + "/halfWidthPct", errors.get(i).account());
         }
     }
 

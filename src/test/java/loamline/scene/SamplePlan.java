@@ -138,8 +138,7 @@ public final class SamplePlan {
                 OptionalDouble.of(3.72),
                 strata,
                 Probe.USUAL,
-                at.length * Probe.USUAL.coreMl(),
-                List.of()));
+                at.length * Probe.USUAL.coreMl()));
     }
 
     /** Gate, cores in order, the way home, gate. */
@@ -176,8 +175,7 @@ public final class SamplePlan {
                     bag.mssdM2(),
                     strata,
                     bag.probe(),
-                    bag.volumeMl(),
-                    bag.errors()));
+                    bag.volumeMl()));
         }
         List<PlannedCore> all = new ArrayList<>(cores);
         all.addAll(spares);
