@@ -94,7 +94,7 @@ public final class YardFiles {
     }
 
     /** Reads a project or GeoJSON from a stream. */
-    static Read<Yard> read(InputStream in) throws IOException {
+    public static Read<Yard> read(InputStream in) throws IOException {
         ProblemLog log = new ProblemLog();
         Optional<Yard> yard = JsonTree.read(in, log)
                 .flatMap(tree -> ProjectFile.FORMAT.equals(tree.get("format"))

@@ -16,6 +16,7 @@ final class BarrierSigns {
     private static final double TICK_EVERY_MM = 3.2;
     private static final double WALL_MM = 1.1;
     private static final double WALL_INSIDE_MM = 0.55;
+    private static final double PRICE = 0.06;
     private static final double POST_MM = 0.8;
     private static final double POST_HALF_MM = 1.2;
 
@@ -34,6 +35,7 @@ final class BarrierSigns {
                         Path.of(ticks(barrier.closedStretches(), sketch.view())),
                         Paint.line(sketch.pen(Role.BARRIER, TICK_MM)));
             }
+            barrier.closedStretches().forEach(stretch -> sketch.avoid(stretch, PRICE));
             barrier.gates().forEach(gap -> posts(sketch, barrier.line(), gap));
         });
     }

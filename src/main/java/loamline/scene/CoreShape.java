@@ -39,6 +39,11 @@ public enum CoreShape {
         };
     }
 
+    /** Width of the number, in radii, that the shape has room for. */
+    double numberRoom() {
+        return this == TRIANGLE ? 1.15 : 1.5;
+    }
+
     /** Room the shape takes round the origin. */
     PaperRect box(double radiusMm) {
         return bounds(path(radiusMm));

@@ -20,7 +20,9 @@ final class CoreSigns {
     /** Weight of a core's sign: radius of the disc. */
     static final double CORE_MM = 2.45;
 
-    private static final double SPARE_MM = 1.75;
+    /** Weight of a spare's sign. */
+    static final double SPARE_MM = 1.75;
+
     private static final double CORE_LINE_MM = 0.4;
     private static final double SPARE_LINE_MM = 0.22;
     private static final double STRATUM_LINE_MM = 0.18;
@@ -29,8 +31,6 @@ final class CoreSigns {
 
     private static final double NUMBER_PT = 7.6;
     private static final double SPARE_NUMBER_PT = 4.9;
-    /** A number may take this share of the sign's width. */
-    private static final double NUMBER_SHARE = 1.5;
 
     private static final Pattern NUMBER = Pattern.compile("(\\d+)s?$");
 
@@ -41,7 +41,7 @@ final class CoreSigns {
      *
      * @param words what stands in it
      */
-    record Dot(String id, CoreShape shape, String words, Point at, boolean spare) {}
+    record Dot(String id, String bag, CoreShape shape, String words, Point at, boolean spare) {}
 
     static void strata(Sketch sketch, CorePlan plan, List<Zone> zones) {
         List<Region> grounds = plan.composites().stream()
@@ -93,36 +93,36 @@ final class CoreSigns {
         Matcher number = NUMBER.matcher(id);
         boolean shapeTells = index < CoreShape.values().length;
         String words = shapeTells && number.find() ? number.group(1) : id;
-        return new Dot(id, CoreShape.ofBag(index), words, at, spare);
+        return new Dot(id, bag, CoreShape.ofBag(index), words, at, spare);
     }
 
-    static void spares(Sketch sketch, List<Dot> dots) {
+    static void spares(Sketch sketch, List<Dot> dots, double radiusMm) {
         Pen dashes = Pen.dashed(sketch.ink(Role.SOFT), SPARE_LINE_MM, 0.7, 0.45);
         dots.stream().filter(Dot::spare).forEach(dot -> {
-            Path outline = dot.shape().path(SPARE_MM);
+            Path outline = dot.shape().path(radiusMm);
             Ink wash = sketch.ink(Role.PANEL).at(0.6);
             sketch.add(Layer.SPARES, new Mark.Stamp(dot.at(), outline, Paint.both(wash, dashes)));
             number(
                     sketch,
                     Layer.SPARES,
                     dot,
-                    SPARE_MM,
+                    radiusMm,
                     new Label.Line(dot.words(), Type.bold(SPARE_NUMBER_PT), sketch.ink(Role.SOFT)));
         });
     }
 
-    static void cores(Sketch sketch, List<Dot> dots) {
+    static void cores(Sketch sketch, List<Dot> dots, double radiusMm) {
         Pen line = sketch.pen(Role.INK, CORE_LINE_MM);
         dots.stream().filter(dot -> !dot.spare()).forEach(dot -> {
             CoreState state = sketch.options().states().getOrDefault(dot.id(), CoreState.PLANNED);
             boolean logged = state == CoreState.LOGGED;
-            Path outline = dot.shape().path(CORE_MM);
+            Path outline = dot.shape().path(radiusMm);
             Ink inside = sketch.ink(logged ? Role.INK : Role.PANEL);
             sketch.add(Layer.CORES, new Mark.Stamp(dot.at(), outline, Paint.both(inside, line)));
             Ink ink = sketch.ink(logged ? Role.PANEL : Role.INK);
-            number(sketch, Layer.CORES, dot, CORE_MM, new Label.Line(dot.words(), Type.bold(NUMBER_PT), ink));
+            number(sketch, Layer.CORES, dot, radiusMm, new Label.Line(dot.words(), Type.bold(NUMBER_PT), ink));
             if (state == CoreState.REFUSED) {
-                double r = 1.25 * CORE_MM;
+                double r = 1.25 * radiusMm;
                 Path strike = Path.open(new Point(-r, r), new Point(r, -r));
                 sketch.add(Layer.CORES, new Mark.Stamp(dot.at(), strike, Paint.line(line)));
             }
@@ -131,7 +131,7 @@ final class CoreSigns {
 
     private static void number(Sketch sketch, Layer layer, Dot dot, double radiusMm, Label.Line line) {
         double widthMm = sketch.options().text().widthMm(line.words(), line.type());
-        double shrink = Math.min(1, NUMBER_SHARE * radiusMm / widthMm);
+        double shrink = Math.min(1, dot.shape().numberRoom() * radiusMm / widthMm);
         Type fitting = line.type().sized(line.type().sizePt() * shrink);
         Point middle = new Point(0, dot.shape().numberDrop() * radiusMm);
         if (!line.words().isEmpty()) {

@@ -1,6 +1,8 @@
 package loamline.scene;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loamline.geometry.Outline;
 import loamline.geometry.Region;
 import loamline.units.Formatting;
@@ -47,10 +49,30 @@ final class GroundSigns {
         String area = Formatting.format(
                         Measure.AREA, zone.netAreaM2(), sketch.options().units())
                 .text();
-        Label.Line name = new Label.Line(zone.name(), Type.bold(9.5), sketch.ink(Role.INK));
         Label.Line size = new Label.Line(area, Type.regular(8), sketch.ink(Role.SOFT));
-        Label.Line small = new Label.Line(zone.name(), Type.bold(7), sketch.ink(Role.INK));
-        label(sketch, ZONE_RANK, zone.net(), List.of(List.of(name, size), List.of(name), List.of(small)));
+        Label.Line name = name(sketch, zone.name(), 9.5);
+        List<Label.Line> broken =
+                halves(zone.name()).map(half -> name(sketch, half, 9.5)).collect(Collectors.toList());
+        broken.add(size);
+        List<Label.Form> forms = List.of(
+                new Label.Form(List.of(name, size), 0),
+                new Label.Form(broken, 0.1),
+                new Label.Form(List.of(name), 0.5),
+                new Label.Form(List.of(name(sketch, zone.name(), 7)), 0.8));
+        label(sketch, ZONE_RANK, zone.net(), forms);
+    }
+
+    private static Label.Line name(Sketch sketch, String words, double sizePt) {
+        return new Label.Line(words, Type.bold(sizePt), sketch.ink(Role.INK));
+    }
+
+    /** Words broken at the blank nearest to their middle; in one piece without a blank. */
+    private static Stream<String> halves(String words) {
+        int middle = words.length() / 2;
+        int before = words.lastIndexOf(' ', middle);
+        int after = words.indexOf(' ', middle);
+        int at = after < 0 || (before >= 0 && middle - before <= after - middle) ? before : after;
+        return at < 0 ? Stream.of(words) : Stream.of(words.substring(0, at), words.substring(at + 1));
     }
 
     static void covers(Sketch sketch, Yard yard) {
@@ -68,7 +90,7 @@ final class GroundSigns {
                             ground,
                             Paint.both(sketch.ink(Role.PAVING), sketch.pen(Role.PAVING_EDGE, EDGE_MM)));
             }
-            name(sketch, COVER_RANK, cover.name(), Type.bold(8), cover.outline());
+            name(sketch, COVER_RANK, cover.name(), 8, cover.outline());
         });
     }
 
@@ -92,19 +114,20 @@ final class GroundSigns {
                     Patterns.hatch(ground, sketch.view()),
                     Paint.line(sketch.pen(Role.BUILDING_MARK, PATTERN_MM)));
             sketch.draw(Layer.BUILDINGS, ground, Paint.line(sketch.pen(Role.BUILDING_EDGE, 0.4)));
-            name(sketch, BUILDING_RANK, building.name(), Type.bold(9.5), building.outline());
+            name(sketch, BUILDING_RANK, building.name(), 9.5, building.outline());
         });
     }
 
-    private static void name(Sketch sketch, int rank, String name, Type type, Outline outline) {
+    private static void name(Sketch sketch, int rank, String name, double sizePt, Outline outline) {
         if (!name.isBlank()) {
-            Label.Line large = new Label.Line(name, type, sketch.ink(Role.INK));
-            Label.Line small = new Label.Line(name, type.sized(6.5), sketch.ink(Role.INK));
-            label(sketch, rank, Region.of(outline), List.of(List.of(large), List.of(small)));
+            List<Label.Form> forms = List.of(
+                    new Label.Form(List.of(name(sketch, name, sizePt)), 0),
+                    new Label.Form(List.of(name(sketch, name, 6.5)), 0.3));
+            label(sketch, rank, Region.of(outline), forms);
         }
     }
 
-    private static void label(Sketch sketch, int rank, Region ground, List<List<Label.Line>> forms) {
+    private static void label(Sketch sketch, int rank, Region ground, List<Label.Form> forms) {
         View view = sketch.view();
         sketch.label(new Label(rank, forms, Places.on(ground, view), mm -> ground.covers(view.onGround(mm))));
     }

@@ -18,6 +18,7 @@ final class HeadSigns {
     /** A valve's name that takes more room does not fit the wedge. */
     private static final double VALVE_WIDTH_MM = 3;
 
+    private static final double PRICE = 0.2;
     private static final double THROW_LINE_MM = 0.2;
     private static final double STEP_DEG = 4;
     private static final double FULL_TURN_DEG = 360;
@@ -34,7 +35,7 @@ final class HeadSigns {
                     new Mark.Stamp(head.at(), Path.circle(new Point(0, 0), DOT_MM), Paint.fill(sketch.ink(Role.INFO))));
             Point middle = bearing(head.arcStartDeg() + head.arcSweepDeg() / 2, VALVE_AT_MM);
             valve(sketch, head, new Point(middle.x(), -middle.y()));
-            sketch.avoid(head.at(), PaperRect.centred(new Point(middle.x() / 2, -middle.y() / 2), 3, 3));
+            sketch.avoid(head.at(), WEDGE_MM, PRICE);
         });
     }
 

@@ -35,6 +35,9 @@ public final class Legend {
     /** Size of a sample on paper, mm. */
     public static final PaperRect SAMPLE = new PaperRect(0, 0, 7, 4.4);
 
+    /** Weight of a core's sign: smaller than on the map, to fit the sample. */
+    private static final double SIGN_MM = 1.4;
+
     private static final View VIEW = new View(new Box(0, 0, SAMPLE.widthMm(), SAMPLE.heightMm()), 1);
     private static final Point MIDDLE = VIEW.ground().centre();
     private static final Polyline ACROSS = new Polyline(List.of(new Point(0, 2.2), new Point(7, 2.2)));
@@ -69,10 +72,15 @@ public final class Legend {
 
     private static List<Entry> bags(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
         List<String> bags = CoreSigns.bags(yard, plan);
+        Set<String> shown =
+                CoreSigns.dots(yard, plan).stream().map(CoreSigns.Dot::bag).collect(Collectors.toSet());
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < bags.size(); i++) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", CoreShape.ofBag(i), "", MIDDLE, false);
-            entries.add(drawn("bag " + bags.get(i), options, Layer.CORES, s -> CoreSigns.cores(s, List.of(dot))));
+            CoreSigns.Dot dot = new CoreSigns.Dot("", bags.get(i), CoreShape.ofBag(i), "", MIDDLE, false);
+            if (shown.contains(dot.bag())) {
+                entries.add(drawn(
+                        "bag " + dot.bag(), options, Layer.CORES, s -> CoreSigns.cores(s, List.of(dot), SIGN_MM)));
+            }
         }
         return entries;
     }
@@ -80,8 +88,8 @@ public final class Legend {
     private static List<Entry> ofPlan(CorePlan plan, SceneOptions options) {
         List<Entry> entries = new ArrayList<>();
         if (plan.cores().stream().anyMatch(core -> core.spareOf().isPresent())) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", CoreShape.DISC, "", MIDDLE, true);
-            entries.add(drawn("its spare", options, Layer.SPARES, s -> CoreSigns.spares(s, List.of(dot))));
+            CoreSigns.Dot dot = new CoreSigns.Dot("", "", CoreShape.DISC, "", MIDDLE, true);
+            entries.add(drawn("spare", options, Layer.SPARES, s -> CoreSigns.spares(s, List.of(dot), 0.8 * SIGN_MM)));
         }
         if (!plan.walks().isEmpty()) {
             CorePlan walk = planOf(List.of(), List.of(new Walk("", 0, 0, false, ACROSS)));

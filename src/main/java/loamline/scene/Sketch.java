@@ -7,14 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import loamline.geometry.Point;
+import loamline.geometry.Polyline;
 import loamline.geometry.Region;
 
 /** A scene in the making: marks by layer, room that is taken, and labels that still look for theirs. */
 final class Sketch {
+    private static final double BIT_MM = 2;
+
     private final SceneOptions options;
     private final Map<Layer, List<Mark>> layers = new EnumMap<>(Layer.class);
     private final List<PaperRect> taken = new ArrayList<>();
-    private final List<PaperRect> crossable = new ArrayList<>();
+    private final List<LabelPlacer.Crossable> crossable = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
 
     Sketch(SceneOptions options) {
@@ -71,9 +74,17 @@ final class Sketch {
         taken.add(onPaper(at, boxMm));
     }
 
-    /** Makes a piece of paper round a place dear to labels. */
-    void avoid(Point at, PaperRect boxMm) {
-        crossable.add(onPaper(at, boxMm));
+    /** Lets labels cross a square round a place only at a price. */
+    void avoid(Point at, double sideMm, double price) {
+        PaperRect square = PaperRect.centred(new Point(0, 0), sideMm, sideMm);
+        crossable.add(new LabelPlacer.Crossable(onPaper(at, square), price));
+    }
+
+    /** Lets labels cross a line only at a price a bit; a bit is {@value #BIT_MM} mm long. */
+    void avoid(Polyline line, double price) {
+        for (double alongM = 0; alongM < line.lengthM(); alongM += view().metres(BIT_MM)) {
+            avoid(line.at(alongM), BIT_MM / 2, price);
+        }
     }
 
     private PaperRect onPaper(Point at, PaperRect boxMm) {
@@ -99,7 +110,7 @@ final class Sketch {
         Point middle = placed.room().centre();
         Point at = view().onGround(middle);
         double top = placed.room().topMm() - middle.y();
-        for (Label.Line line : placed.form()) {
+        for (Label.Line line : placed.lines()) {
             double baseline = top + Run.HALO_MM + options.text().capHeightMm(line.type());
             double left = -options.text().widthMm(line.words(), line.type()) / 2;
             Optional<Ink> halo = Optional.of(ink(Role.PANEL).at(0.85));

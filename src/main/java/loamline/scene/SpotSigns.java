@@ -22,6 +22,11 @@ final class SpotSigns {
     private static final double WAVE_HEIGHT_MM = 0.38;
     private static final int FEWEST_WAVES = 6;
     private static final int POINTS_A_WAVE = 12;
+    private static final double CROSS_PRICE = 0.4;
+    private static final double LINE_PRICE = 0.1;
+    /** A word inside its spot is liked less than one beside it. */
+    private static final double INSIDE_PRICE = 0.15;
+
     private static final int RANK = 1;
     private static final double WORD_PT = 8;
 
@@ -34,8 +39,11 @@ final class SpotSigns {
             sketch.draw(Layer.SPOTS, ground, Paint.both(sketch.ink(Role.WARN).at(WASH_OPACITY), dashes));
             middle(spot.place()).ifPresent(at -> {
                 sketch.add(Layer.SPOTS, new Mark.Stamp(at, cross(), Paint.line(sketch.pen(Role.WARN, LINE_MM))));
-                sketch.avoid(at, PaperRect.centred(new Point(0, 0), 2.5, 2.5));
+                sketch.avoid(at, 3 * CROSS_HALF_MM, CROSS_PRICE);
             });
+            if (spot.place() instanceof Polyline line) {
+                sketch.avoid(line, LINE_PRICE);
+            }
             word(sketch, spot.reason(), Role.WARN, ground);
         });
     }
@@ -104,10 +112,11 @@ final class SpotSigns {
                 corner.y(),
                 box.get().widthM() / view.metresPerMm(),
                 box.get().heightM() / view.metresPerMm());
-        List<Label.Line> form = List.of(line);
-        PaperRect room = Label.room(form, corner, sketch.options().text());
-        List<Point> places = new ArrayList<>(Places.beside(round, room));
-        places.addAll(Places.on(ground, view));
-        sketch.label(new Label(RANK, List.of(form, List.of(small)), places, Label.Home.ANYWHERE));
+        PaperRect room = Label.room(List.of(line), corner, sketch.options().text());
+        List<Label.Form> forms = List.of(new Label.Form(List.of(line), 0), new Label.Form(List.of(small), 0.3));
+        List<Label.Place> places = new ArrayList<>(Places.beside(round, room));
+        Places.on(ground, view)
+                .forEach(place -> places.add(new Label.Place(place.middle(), place.price() + INSIDE_PRICE)));
+        sketch.label(new Label(RANK, forms, places, Label.Home.ANYWHERE));
     }
 }

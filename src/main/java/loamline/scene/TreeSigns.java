@@ -19,8 +19,10 @@ final class TreeSigns {
     /** A trunk is never drawn smaller than this, or it would be lost. */
     private static final double LEAST_TRUNK_MM = 0.45;
 
-    /** Labels avoid a square of this many radii in the crown. */
-    private static final double CROWN_BLOCK = 1.5;
+    /** Labels avoid a square in the crown, its side so many radii. */
+    private static final double CROWN_SQUARE = 1.5;
+
+    private static final double CROWN_PRICE = 0.3;
 
     private TreeSigns() {}
 
@@ -35,8 +37,7 @@ final class TreeSigns {
                     crown(tree.at(), radiusM, radiusM / view.metresPerMm()),
                     Paint.both(crown, sketch.pen(Role.CROWN_EDGE, EDGE_MM)));
             sketch.draw(Layer.TREES, Path.circle(tree.at(), trunkM), Paint.fill(sketch.ink(Role.TRUNK)));
-            double sideMm = CROWN_BLOCK * radiusM / view.metresPerMm();
-            sketch.avoid(tree.at(), PaperRect.centred(new Point(0, 0), sideMm, sideMm));
+            sketch.avoid(tree.at(), CROWN_SQUARE * radiusM / view.metresPerMm(), CROWN_PRICE);
         });
     }
 

@@ -1,7 +1,6 @@
 package loamline.scene;
 
 import loamline.geometry.Box;
-import loamline.geometry.Outline;
 import loamline.geometry.Point;
 
 /**
@@ -30,19 +29,6 @@ public record View(Box ground, double metresPerMm) {
         Box ground = new Box(
                 middle.x() - halfWidthM, middle.y() - halfHeightM, middle.x() + halfWidthM, middle.y() + halfHeightM);
         return of(ground, denominator);
-    }
-
-    /** The outline of the ground shown. */
-    public Outline outline() {
-        return Outline.of(
-                ground.minX(),
-                ground.minY(),
-                ground.maxX(),
-                ground.minY(),
-                ground.maxX(),
-                ground.maxY(),
-                ground.minX(),
-                ground.maxY());
     }
 
     /** The paper that the view takes, its corner at the origin. */

@@ -16,8 +16,8 @@ final class WalkSigns {
     private static final double CHEVRON_EVERY_MM = 20;
     private static final double SHORTEST_LEG_MM = 5;
     private static final double CHEVRON_MM = 1.0;
-    /** Bits of the walk as long as this count as one thing to a label that lies across. */
-    private static final double BIT_MM = 2;
+    /** What a label pays for a bit of the walk that it covers. */
+    private static final double PRICE = 0.12;
 
     private static final double POLE_MM = 5.2;
     private static final double FOOT_MM = 0.8;
@@ -36,10 +36,7 @@ final class WalkSigns {
         for (Walk walk : plan.walks()) {
             sketch.draw(Layer.WALK, Path.of(List.of(walk.path())), Paint.line(sketch.pen(Role.INK, LINE_MM)));
             chevrons(sketch, walk.path(), dots);
-            for (double mm = 0; mm < walk.path().lengthM() / sketch.view().metresPerMm(); mm += BIT_MM) {
-                Point at = walk.path().at(sketch.view().metres(mm));
-                sketch.avoid(at, PaperRect.centred(new Point(0, 0), BIT_MM / 2, BIT_MM / 2));
-            }
+            sketch.avoid(walk.path(), PRICE);
         }
     }
 
@@ -77,10 +74,13 @@ final class WalkSigns {
                     new Mark.Stamp(gate.at(), foot, Paint.both(sketch.ink(Role.PANEL), Pen.solid(accent, LINE_MM))));
             sketch.block(gate.at(), room);
             Point mm = sketch.view().onPaper(gate.at());
-            List<Label.Line> form = List.of(new Label.Line("Start", Type.bold(7.5), accent));
-            PaperRect words = Label.room(form, mm, sketch.options().text());
+            Label.Line start = new Label.Line("Start", Type.bold(7.5), accent);
+            PaperRect words = Label.room(List.of(start), mm, sketch.options().text());
             sketch.label(new Label(
-                    START_RANK, List.of(form), Places.beside(room.moved(mm.x(), mm.y()), words), Label.Home.ANYWHERE));
+                    START_RANK,
+                    Label.oneLine(start),
+                    Places.beside(room.moved(mm.x(), mm.y()), words),
+                    Label.Home.ANYWHERE));
         });
     }
 }

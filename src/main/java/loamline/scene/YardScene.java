@@ -31,8 +31,8 @@ public final class YardScene {
         sketch.on(Layer.SPOTS, s -> SpotSigns.troubles(s, yard));
         sketch.on(Layer.STRATA, s -> plan.ifPresent(p -> CoreSigns.strata(s, p, zones)));
         sketch.on(Layer.WALK, s -> plan.ifPresent(p -> WalkSigns.walks(s, p, dots)));
-        sketch.on(Layer.SPARES, s -> CoreSigns.spares(s, dots));
-        sketch.on(Layer.CORES, s -> CoreSigns.cores(s, dots));
+        sketch.on(Layer.SPARES, s -> CoreSigns.spares(s, dots, CoreSigns.SPARE_MM));
+        sketch.on(Layer.CORES, s -> CoreSigns.cores(s, dots, CoreSigns.CORE_MM));
         sketch.on(Layer.START, s -> WalkSigns.starts(s, yard));
         return sketch.scene();
     }

@@ -59,11 +59,17 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         Citations citations = new Citations();
         section(column, SECTION_MM, "Formulas", formulaTable(), formulas(citations));
         PRACTICE.forEach(citations::number);
-        List<Block> sources = citations.lines().stream()
-                .map(line -> blocks.paragraph(line, Blocks.SMALL, Role.INK))
-                .toList();
-        column.add(SECTION_MM, heading("Sources"), sources);
+        column.add(SECTION_MM, heading("Sources"), sources(citations));
         return column.pages(paper, "how these numbers came about", CAUTION);
+    }
+
+    private List<Block> sources(Citations citations) {
+        List<Block> lines = new ArrayList<>();
+        for (String citation : citations.cited) {
+            Block words = blocks.paragraph(citation, Blocks.SMALL, Role.INK);
+            lines.add(blocks.hanging("[" + (lines.size() + 1) + "]", 6, words, Blocks.SMALL));
+        }
+        return lines;
     }
 
     private Block heading(String words) {
@@ -181,7 +187,7 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 Table.Field.words("source", 16).soft());
     }
 
-    /** Each formula once, under the name of the first number that it gave. */
+    /** Each formula once with what it says, under the name of the first number that it gave. */
     private List<List<String>> formulas(Citations citations) {
         Map<String, List<String>> rows = new LinkedHashMap<>();
         Stream.concat(
@@ -190,10 +196,10 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 .forEach(entry -> {
                     Account account = entry.getValue();
                     rows.computeIfAbsent(
-                            account.formula(),
-                            formula -> List.of(
+                            account.formula() + account.note(),
+                            saidOnce -> List.of(
                                     nameOf(entry.getKey()),
-                                    formula,
+                                    account.formula(),
                                     account.note(),
                                     citations.marks(account.sources())));
                 });
@@ -210,6 +216,7 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
             case "cores" -> "cores";
             case "volumeMl" -> "soil";
             case "stratumAreaCv" -> "strata vary by";
+            case "halfWidthPct" -> "expected error";
             case "mssdM2" -> "ground to core";
             case "lengthM" -> "walk";
             case "lowerBoundM" -> "least walk";
@@ -231,14 +238,6 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 cited.add(source.citation());
             }
             return "[" + (cited.indexOf(source.citation()) + 1) + "]";
-        }
-
-        List<String> lines() {
-            List<String> lines = new ArrayList<>();
-            for (int i = 0; i < cited.size(); i++) {
-                lines.add("[" + (i + 1) + "]  " + cited.get(i));
-            }
-            return lines;
         }
     }
 }

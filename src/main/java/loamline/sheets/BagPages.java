@@ -23,7 +23,8 @@ record BagPages(String yardName, WalkFacts facts, Blocks blocks, PaperRect paper
         Column column = new Column().add(0, heading("At the bucket"));
         List<String> steps = steps();
         for (int i = 0; i < steps.size(); i++) {
-            column.add(0.8, blocks.paragraph((i + 1) + ".  " + steps.get(i), Blocks.BODY, Role.INK));
+            Block words = blocks.paragraph(steps.get(i), Blocks.BODY, Role.INK);
+            column.add(0.8, blocks.hanging((i + 1) + ".", 5, words, Blocks.BODY));
         }
         column.add(6, Blocks.stack(1, List.of(heading("What goes into each bag"), table.head())), rows);
         column.add(6, heading("Labels to cut out"));
@@ -35,6 +36,7 @@ record BagPages(String yardName, WalkFacts facts, Blocks blocks, PaperRect paper
             }
             column.add(i == 0 ? 2 : LABEL_GAP_MM, Blocks.row(LABEL_GAP_MM, labels));
         }
+        column.fill(7, 3 * Table.BY_HAND_MM, heading("Notes"), blocks.writingLines());
         return column.pages(paper, "bags and labels", CAUTION);
     }
 

@@ -1,5 +1,6 @@
 package loamline.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import loamline.geometry.Point;
@@ -24,6 +25,9 @@ record Blocks(TextMeasure text, Palette palette) {
     static final Type SMALL = Type.regular(7);
     static final Type SMALL_STRONG = Type.bold(7);
     static final double HAIRLINE_MM = 0.2;
+    private static final double CORNER_MM = 1.6;
+    /** Control points of a quarter circle, as a share of the way to the corner. */
+    private static final double ROUND = 4 / 3.0 * (Math.sqrt(2) - 1);
     /** Distance from baseline to baseline, in sizes of the type. */
     private static final double LINE_EMS = 1.36;
 
@@ -140,8 +144,45 @@ record Blocks(TextMeasure text, Palette palette) {
     /** A block in a frame. */
     static Block boxed(Paint frame, double paddingMm, Block inside) {
         return new Drawn(widthMm -> inside.heightMm(widthMm - 2 * paddingMm) + 2 * paddingMm, (canvas, room) -> {
-            canvas.draw(room.path(), frame);
+            canvas.draw(rounded(room), frame);
             inside.draw(canvas, room.grown(-paddingMm));
+        });
+    }
+
+    private static Path rounded(PaperRect room) {
+        List<Point> corners = room.corners();
+        List<Path.Step> steps = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Point corner = corners.get(i);
+            Point before = corners.get((i + 3) % 4);
+            Point after = corners.get((i + 1) % 4);
+            Point from = corner.towards(before, CORNER_MM / corner.distanceTo(before));
+            Point to = corner.towards(after, CORNER_MM / corner.distanceTo(after));
+            steps.add(i == 0 ? new Path.Move(from) : new Path.Line(from));
+            steps.add(new Path.Curve(from.towards(corner, ROUND), to.towards(corner, ROUND), to));
+        }
+        steps.add(new Path.Close());
+        return new Path(steps);
+    }
+
+    /** Words behind a mark in the margin, such as a number; later lines hang under the first. */
+    Block hanging(String mark, double indentMm, Block words, Type type) {
+        return new Drawn(widthMm -> words.heightMm(widthMm - indentMm), (canvas, room) -> {
+            line(mark, type, Role.SOFT, Side.LEFT)
+                    .draw(canvas, new PaperRect(room.leftMm(), room.topMm(), indentMm, lineMm(type)));
+            words.draw(
+                    canvas,
+                    new PaperRect(room.leftMm() + indentMm, room.topMm(), room.widthMm() - indentMm, room.heightMm()));
+        });
+    }
+
+    /** Empty lines to write on, as many as fit. */
+    Block writingLines() {
+        return new Drawn(widthMm -> 0, (canvas, room) -> {
+            for (double y = Table.BY_HAND_MM; y <= room.heightMm() - 4; y += Table.BY_HAND_MM) {
+                Point from = room.corner().plus(0, y);
+                rule(canvas, from, from.plus(room.widthMm(), 0), Role.PAVING_EDGE);
+            }
         });
     }
 

@@ -81,16 +81,30 @@ record Book(String yardName, String subject, SheetOptions options, Fonts fonts) 
                 .map(date -> right(canvas, inside, baseline, Figures.day(date)))
                 .orElseGet(() -> blankDate(canvas, inside, baseline));
         String rest = yardName.isBlank() ? page.title() : SEPARATOR + page.title();
-        double room = inside.widthMm() - rightMm - GAP_MM;
-        Typesetter.Fitted what = Typesetter.onOneLine(rest, PAGE_TITLE, LEAST_TITLE_PT, 0.6 * room, fonts);
-        double whatMm = fonts.widthMm(what.words(), what.type());
-        Typesetter.Fitted name = Typesetter.onOneLine(yardName, TITLE, LEAST_TITLE_PT, room - whatMm, fonts);
-        Point at = new Point(inside.leftMm(), baseline);
-        canvas.write(Run.plain(at, name.words(), name.type(), ink(Role.INK)));
-        double nameMm = fonts.widthMm(name.words(), name.type());
-        canvas.write(Run.plain(at.plus(nameMm, 0), what.words(), what.type(), ink(Role.INK)));
+        title(canvas, new Point(inside.leftMm(), baseline), inside.widthMm() - rightMm - GAP_MM, rest);
         double y = inside.topMm() + RULE_MM;
         blocks().rule(canvas, new Point(inside.leftMm(), y), new Point(inside.rightMm(), y), Role.INK);
+    }
+
+    /** The yard's name and what the page is, in one size; a name that is too long even so is cut off. */
+    private void title(Canvas canvas, Point at, double widthMm, String what) {
+        double sizePt = TITLE.sizePt();
+        while (sizePt > LEAST_TITLE_PT && nameMm(sizePt) + whatMm(what, sizePt) > widthMm) {
+            sizePt -= 0.5;
+        }
+        Typesetter.Fitted name = Typesetter.onOneLine(
+                yardName, TITLE.sized(sizePt), LEAST_TITLE_PT, widthMm - whatMm(what, sizePt), fonts);
+        canvas.write(Run.plain(at, name.words(), name.type(), ink(Role.INK)));
+        Point behind = at.plus(fonts.widthMm(name.words(), name.type()), 0);
+        canvas.write(Run.plain(behind, what, PAGE_TITLE.sized(sizePt), ink(Role.INK)));
+    }
+
+    private double nameMm(double sizePt) {
+        return fonts.widthMm(yardName, TITLE.sized(sizePt));
+    }
+
+    private double whatMm(String what, double sizePt) {
+        return fonts.widthMm(what, PAGE_TITLE.sized(sizePt));
     }
 
     private double right(Canvas canvas, PaperRect inside, double baseline, String words) {

@@ -8,6 +8,7 @@ import loamline.scene.PaperRect;
 /** Blocks one below the other, broken into pages. */
 final class Column {
     private final List<Section> sections = new ArrayList<>();
+    private Optional<Filler> filler = Optional.empty();
 
     /**
      * Rows under a head. The head stays with the first row and comes back on every page on which rows go on.
@@ -30,10 +31,19 @@ final class Column {
         return this;
     }
 
+    /** Gives a last block all the room that is left on the page, if that is worth it. */
+    Column fill(double gapMm, double leastMm, Block head, Block block) {
+        filler = Optional.of(new Filler(gapMm, leastMm, head, block));
+        return this;
+    }
+
+    private record Filler(double gapMm, double leastMm, Block head, Block block) {}
+
     /** The pages it takes, at least one. A block higher than a page is drawn past its end. */
     List<Page> pages(PaperRect paper, String title, String caution) {
         Breaker breaker = new Breaker(paper, title, caution);
         sections.forEach(breaker::set);
+        filler.ifPresent(breaker::fill);
         breaker.turn();
         return breaker.pages;
     }
@@ -85,6 +95,15 @@ final class Column {
         private void place(Block block) {
             parts.add(new Page.Placed(block, new PaperRect(body.leftMm(), top, body.widthMm(), heightMm(block))));
             top += heightMm(block);
+        }
+
+        void fill(Filler filler) {
+            double leftMm = body.bottomMm() - top - filler.gapMm() - heightMm(filler.head());
+            if (leftMm >= filler.leastMm()) {
+                top += filler.gapMm();
+                place(filler.head());
+                parts.add(new Page.Placed(filler.block(), new PaperRect(body.leftMm(), top, body.widthMm(), leftMm)));
+            }
         }
 
         void turn() {

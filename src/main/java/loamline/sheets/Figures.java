@@ -1,5 +1,7 @@
 package loamline.sheets;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -11,6 +13,7 @@ import loamline.units.UnitSystem;
 
 /** Quantities as they stand on pages. */
 record Figures(UnitSystem units) {
+    private static final MathContext THREE_DIGITS = new MathContext(3);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     String length(double m) {
@@ -30,17 +33,16 @@ record Figures(UnitSystem units) {
         return Formatting.format(Measure.VOLUME_SMALL, ml, units).text();
     }
 
-    /** A probe's depth or diameter as people say it: 4 in, 19.05 mm. */
+    /** A probe's depth or diameter as people say it, to three digits: 0.75 in, 4 in, 102 mm. */
     String small(double m) {
-        return Formatting.editable(Measure.SMALL_LENGTH, 1000 * m, units).text();
+        double shown = Measure.SMALL_LENGTH.toShown(1000 * m, units);
+        double rounded = new BigDecimal(shown, THREE_DIGITS).doubleValue();
+        return Formatting.editable(Measure.SMALL_LENGTH, Measure.SMALL_LENGTH.toStored(rounded, units), units)
+                .text();
     }
 
     String probe(Probe probe) {
         return small(probe.diameterM()) + " × " + small(probe.depthM());
-    }
-
-    String smallUnit() {
-        return Measure.SMALL_LENGTH.symbol(units);
     }
 
     static String count(int n, String noun) {

@@ -1,7 +1,7 @@
 package loamline.sheets;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.scene.PaperRect;
 import loamline.scene.View;
@@ -9,38 +9,41 @@ import loamline.scene.View;
 /**
  * Ground on paper at a round scale.
  *
- * @param paper upright or on its side
- * @param window the part of it that shows the map
+ * @param place where it lies
  * @param denominator of the scale
- * @param view what the window shows
+ * @param view what the place's window shows
  */
-record MapFit(PaperRect paper, PaperRect window, int denominator, View view) {
-    /** Free paper round the ground, mm: labels and signs reach beyond it. */
-    private static final double CLEAR_MM = 5;
+record MapFit(Place place, int denominator, View view) {
+    /** Free paper round the ground, mm: signs reach beyond it. */
+    private static final double CLEAR_MM = 2.2;
 
     private static final List<Integer> ROUND = List.of(100, 150, 200, 250, 300, 400, 500, 600, 750);
     /** 1:750,000,000 shows the earth; nothing needs less. */
     private static final int POWERS = 7;
 
     /**
-     * The largest round scale at which the ground fits; upright unless the sheet on its side gives a larger one.
+     * Where a map may lie.
      *
-     * @param windowOf the part of a sheet that shows the map
+     * @param paper the sheet, upright or on its side
+     * @param frame room for map and furniture
      */
-    static MapFit largest(Box ground, Paper paper, UnaryOperator<PaperRect> windowOf) {
-        MapFit upright = on(paper.upright(), windowOf, ground);
-        MapFit onItsSide = on(paper.onItsSide(), windowOf, ground);
-        return onItsSide.denominator < upright.denominator ? onItsSide : upright;
+    record Place(PaperRect paper, PaperRect frame, Furniture furniture) {}
+
+    /** The place with the largest round scale at which the ground fits; of equals, the first. */
+    static MapFit largest(Box ground, Stream<Place> places) {
+        return places.map(place -> in(place, ground))
+                .reduce((a, b) -> b.denominator < a.denominator ? b : a)
+                .orElseThrow();
     }
 
-    private static MapFit on(PaperRect paper, UnaryOperator<PaperRect> windowOf, Box ground) {
-        PaperRect window = windowOf.apply(paper);
+    private static MapFit in(Place place, Box ground) {
+        PaperRect window = place.furniture.window(place.frame);
         double least = 1000
                 * Math.max(
                         ground.widthM() / (window.widthMm() - 2 * CLEAR_MM),
                         ground.heightM() / (window.heightMm() - 2 * CLEAR_MM));
         int denominator = roundUp(least);
-        return new MapFit(paper, window, denominator, View.round(ground.centre(), window, denominator));
+        return new MapFit(place, denominator, View.round(ground.centre(), window, denominator));
     }
 
     /** The first round scale that is no larger; the smallest there is for ground beyond all of them. */

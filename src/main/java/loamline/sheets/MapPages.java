@@ -35,13 +35,15 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
     /** The whole walk under its summary. */
     Page overview(Block tiles) {
         MapFit fit = overviewFit();
-        PaperRect body = Page.body(fit.paper());
+        PaperRect body = Page.body(fit.place().paper());
         PaperRect tileRoom = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tiles.HEIGHT_MM);
         return new Page(
-                fit.paper(),
+                fit.place().paper(),
                 "core walk",
                 CAUTION,
-                List.of(new Page.Placed(tiles, tileRoom), new Page.Placed(map(fit, plan), underTiles(fit.paper()))));
+                List.of(
+                        new Page.Placed(tiles, tileRoom),
+                        new Page.Placed(map(fit, plan), underTiles(fit.place().paper()))));
     }
 
     /** The map of the overview by itself. */
@@ -51,7 +53,7 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
 
     /** Its size on paper. */
     PaperRect overviewRoom() {
-        return underTiles(overviewFit().paper());
+        return underTiles(overviewFit().place().paper());
     }
 
     private MapFit overviewFit() {
@@ -111,10 +113,11 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
                 .map(box -> fit(box, own, Page::body))
                 .filter(fit -> fit.denominator() < overviewDenominator)
                 .map(fit -> new Page(
-                        fit.paper(),
+                        fit.place().paper(),
                         "bag " + bag.name() + ", " + String.join(", ", names),
                         CAUTION,
-                        List.of(new Page.Placed(map(fit, own), Page.body(fit.paper())))));
+                        List.of(new Page.Placed(
+                                map(fit, own), Page.body(fit.place().paper())))));
     }
 
     /** The plan with the cores and the walk of one bag; the others keep their shapes. */
@@ -132,20 +135,21 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
                 plan.accounts());
     }
 
+    /** Upright before on its side, furniture below the map before beside it: the first of the largest scale. */
     private MapFit fit(Box ground, CorePlan shown, UnaryOperator<PaperRect> frameOf) {
         List<Legend.Entry> legend = legend(shown);
         SceneOptions any = sceneOptions(new View(NOTHING, 1));
-        return MapFit.largest(ground, options.paper(), paper -> {
-            PaperRect frame = frameOf.apply(paper);
-            double stripMm = MapBlock.stripMm(legend, frame.widthMm(), any);
-            return new PaperRect(frame.leftMm(), frame.topMm(), frame.widthMm(), frame.heightMm() - stripMm);
-        });
+        return MapFit.largest(
+                ground,
+                Stream.of(options.paper().upright(), options.paper().onItsSide())
+                        .flatMap(paper -> Stream.of(false, true)
+                                .map(beside -> new MapFit.Place(
+                                        paper, frameOf.apply(paper), new Furniture(legend, any, beside)))));
     }
 
     private MapBlock map(MapFit fit, CorePlan shown) {
-        SceneOptions how = sceneOptions(fit.view());
-        Scene scene = YardScene.of(yard, zones, Optional.of(shown), how);
-        return new MapBlock(scene, fit.denominator(), legend(shown), how);
+        Scene scene = YardScene.of(yard, zones, Optional.of(shown), sceneOptions(fit.view()));
+        return new MapBlock(scene, fit.denominator(), fit.place().furniture());
     }
 
     private List<Legend.Entry> legend(CorePlan shown) {

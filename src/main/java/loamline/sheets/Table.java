@@ -20,7 +20,7 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
     /** Least height of a row that is filled in by hand. */
     static final double BY_HAND_MM = 9.2;
 
-    private static final double PADDING_MM = 1.2;
+    private static final double PADDING_MM = 1.6;
 
     Table {
         fields = List.copyOf(fields);
@@ -60,7 +60,7 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
             for (int i = 0; i < fields.size(); i++) {
                 Field field = fields.get(i);
                 Block words = blocks.line(field.head(), Blocks.SMALL_STRONG, Role.SOFT, field.side());
-                words.draw(canvas, padded(cells.get(i), words));
+                words.draw(canvas, middle(cells.get(i), words));
             }
             blocks.rule(
                     canvas,
@@ -89,39 +89,41 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
     private double heightMm(List<Block> cells, PaperRect room) {
         List<PaperRect> columns = cells(room);
         return IntStream.range(0, cells.size())
-                .mapToDouble(i -> cells.get(i).heightMm(columns.get(i).widthMm() - 2 * PADDING_MM) + 1.6)
+                .mapToDouble(i -> cells.get(i).heightMm(columns.get(i).widthMm()) + 1.6)
                 .reduce(rowMm, Math::max);
     }
 
     private void draw(Canvas canvas, PaperRect room, List<Block> cells) {
         List<PaperRect> columns = cells(room);
         for (int i = 0; i < cells.size(); i++) {
-            cells.get(i).draw(canvas, padded(columns.get(i), cells.get(i)));
+            cells.get(i).draw(canvas, middle(columns.get(i), cells.get(i)));
         }
         for (int i = 1; i < columns.size() && ruledUpright; i++) {
-            double x = columns.get(i).leftMm();
+            double x = columns.get(i).leftMm() - PADDING_MM;
             blocks.rule(canvas, new Point(x, room.topMm()), new Point(x, room.bottomMm()), Role.LINE);
         }
         Point from = new Point(room.leftMm(), room.bottomMm());
-        blocks.rule(canvas, from, new Point(room.rightMm(), room.bottomMm()), ruledUpright ? Role.SOFT : Role.LINE);
+        Role line = ruledUpright ? Role.PAVING_EDGE : Role.LINE;
+        blocks.rule(canvas, from, new Point(room.rightMm(), room.bottomMm()), line);
     }
 
-    /** The room of a cell less its padding, its block in the middle of the height. */
-    private static PaperRect padded(PaperRect cell, Block block) {
-        double widthMm = cell.widthMm() - 2 * PADDING_MM;
-        double heightMm = block.heightMm(widthMm);
-        return new PaperRect(
-                cell.leftMm() + PADDING_MM, cell.topMm() + (cell.heightMm() - heightMm) / 2, widthMm, heightMm);
+    /** The room of a block in the middle of a cell's height. */
+    private static PaperRect middle(PaperRect cell, Block block) {
+        double heightMm = block.heightMm(cell.widthMm());
+        return new PaperRect(cell.leftMm(), cell.topMm() + (cell.heightMm() - heightMm) / 2, cell.widthMm(), heightMm);
     }
 
+    /** The columns without their padding, the outer ones flush with the table. */
     private List<PaperRect> cells(PaperRect room) {
         double sum = fields.stream().mapToDouble(Field::share).sum();
         List<PaperRect> cells = new ArrayList<>();
         double left = room.leftMm();
-        for (Field field : fields) {
-            double widthMm = room.widthMm() * field.share() / sum;
-            cells.add(new PaperRect(left, room.topMm(), widthMm, room.heightMm()));
-            left += widthMm;
+        for (int i = 0; i < fields.size(); i++) {
+            double right = left + room.widthMm() * fields.get(i).share() / sum;
+            double from = i == 0 ? left : left + PADDING_MM;
+            double to = i == fields.size() - 1 ? right : right - PADDING_MM;
+            cells.add(new PaperRect(from, room.topMm(), to - from, room.heightMm()));
+            left = right;
         }
         return cells;
     }

@@ -19,22 +19,22 @@ record Tiles(Blocks blocks, WalkFacts facts) {
     private static final double GAP_MM = 4;
     private static final Type LABEL = Type.regular(6.8);
     private static final Type VALUE = Type.bold(10.5);
-    /** More bags than this are told together. */
+    /** More bags than this, and a walk through all of them, are told together. */
     private static final int MOST_BAGS = 3;
 
     /** All tiles in a row. */
     Block row() {
         List<Block> tiles = new ArrayList<>();
-        if (facts.bags().size() <= MOST_BAGS) {
+        boolean oneByOne = facts.bags().size() <= MOST_BAGS
+                && facts.bags().stream().allMatch(bag -> facts.walkOf(bag).isPresent());
+        if (oneByOne) {
             facts.bags().forEach(bag -> tiles.add(bag(bag)));
         } else {
             tiles.add(allBags());
+            if (!facts.plan().walks().isEmpty()) {
+                tiles.add(allWalks());
+            }
         }
-        facts.plan().walks().stream()
-                .filter(walk ->
-                        facts.bags().size() > MOST_BAGS || walk.composite().equals(Walk.ALL))
-                .findFirst()
-                .ifPresent(walk -> tiles.add(allWalks()));
         facts.leanest().ifPresent(bag -> {
             tiles.add(tile(
                     "Probe",
@@ -48,10 +48,11 @@ record Tiles(Blocks blocks, WalkFacts facts) {
     private Block bag(Composite bag) {
         String cores = Figures.count(bag.cores(), "core");
         return facts.walkOf(bag)
+                .filter(walk -> walk.lengthM() > 0)
                 .map(walk -> tile(
                         "Bag " + bag.name() + " · " + WalkFacts.zones(bag),
                         cores + " · " + facts.figures().length(walk.lengthM()),
-                        "walk " + WalkFacts.verdict(walk)))
+                        WalkFacts.verdict(walk)))
                 .orElseGet(() -> tile("Bag " + bag.name(), cores, WalkFacts.zones(bag)));
     }
 
@@ -72,23 +73,21 @@ record Tiles(Blocks blocks, WalkFacts facts) {
         boolean proven = walks.stream().allMatch(Walk::proven);
         double bound = walks.stream().mapToDouble(Walk::lowerBoundM).sum();
         double length = facts.plan().totalWalkM();
-        Walk whole = new Walk(Walk.ALL, length, bound, proven, walks.get(0).path());
         return tile(
                 walks.size() == 1 ? "One walk for all bags" : Figures.count(walks.size(), "walk") + ", bag by bag",
                 facts.figures().length(length),
-                WalkFacts.verdict(whole));
+                WalkFacts.verdict(length, bound, proven));
     }
 
     private Block soil(Composite leanest) {
         int plugs = WalkFacts.plugsACore(leanest);
-        String need = "lab needs about 2 cups (" + facts.figures().volume(WalkFacts.LAB_ML) + ")";
+        String need = "lab needs " + facts.figures().volume(WalkFacts.LAB_ML)
+                + (plugs == 1 ? ", 2 cups" : ": " + plugs + " plugs a core");
         String label = facts.bags().size() == 1 ? "Soil in the bag" : "Soil in bag " + leanest.name() + ", the least";
         boolean alike = facts.bags().stream().allMatch(bag -> bag.volumeMl() == leanest.volumeMl());
         return tile(
                 alike && facts.bags().size() > 1 ? "Soil in each bag" : label,
-                plugs == 1
-                        ? facts.figures().volume(leanest.volumeMl())
-                        : facts.figures().volume(leanest.volumeMl()) + ": take " + plugs + " plugs a core",
+                facts.figures().volume(leanest.volumeMl()),
                 need);
     }
 

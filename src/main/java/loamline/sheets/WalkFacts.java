@@ -42,15 +42,22 @@ record WalkFacts(CorePlan plan, Figures figures) {
 
     /** How near a walk is to the shortest there is. */
     static String verdict(Walk walk) {
-        if (walk.proven()) {
-            return "shortest possible";
+        return verdict(walk.lengthM(), walk.lowerBoundM(), walk.proven());
+    }
+
+    /** The same for walks taken together. */
+    static String verdict(double lengthM, double lowerBoundM, boolean proven) {
+        if (proven) {
+            return "shortest possible walk";
         }
-        return walk.lowerBoundM() > 0 ? "within " + Figures.percent(excess(walk), 1) + " of the shortest" : "no bound";
+        return lowerBoundM > 0
+                ? "within " + Figures.percent(excess(lengthM, lowerBoundM), 1) + " of the shortest walk"
+                : "no bound known";
     }
 
     /** By how much a walk may exceed the shortest, rounded up to a tenth of a percent. */
-    private static double excess(Walk walk) {
-        return Math.ceil(1000 * (walk.lengthM() / walk.lowerBoundM() - 1) - ROUNDING) / 1000;
+    private static double excess(double lengthM, double lowerBoundM) {
+        return Math.ceil(1000 * (lengthM / lowerBoundM - 1) - ROUNDING) / 1000;
     }
 
     /** A share that is rounding of lengths, in tenths of a percent. */

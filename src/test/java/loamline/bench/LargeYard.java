@@ -31,12 +31,14 @@ final class LargeYard {
         features.add(new Boundary("lot", "", Outline.of(box(0, 0, 125, 80)), Extras.NONE));
         for (int i = 0; i < 6; i++) {
             double x = (i % 3) * 125.0 / 3;
-            double y = (i / 3) * 40;
+            int row = i / 3;
+            double y = row * 40.0;
             features.add(turf("zone " + i, Optional.of("" + (char) ('A' + i)), box(x, y, x + 125.0 / 3, y + 40)));
         }
         for (int i = 0; i < 36; i++) {
             double x = 6 + (i % 9) * 13.4 + (i * 7 % 5);
-            double y = 5 + (i / 9) * 19.0 + (i * 11 % 7);
+            int row = i / 9;
+            double y = 5 + row * 19.0 + (i * 11 % 7);
             features.add(
                     i % 3 == 0
                             ? octagon(Kind.WATER, x, y)
