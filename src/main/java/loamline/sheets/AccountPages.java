@@ -21,14 +21,15 @@ import loamline.yard.Zone;
 record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect paper) {
     private static final String CAUTION =
             "Areas come from tracing and carry its error. Advice, not a substitute for local extension guidance.";
-    private static final double ROW_MM = 5.6;
-    private static final double SECTION_MM = 5.5;
+    private static final double ROW_MM = 5;
+    private static final double FORMULA_PT = 7.5;
+    private static final double SECTION_MM = 4.5;
 
     /** Where the practice on the other pages comes from. */
     private static final List<Source> PRACTICE = List.of(
             new Source(
                     "missouri-g6954",
-                    "Nathan & Fresenburg, University of Missouri Extension G6954: 12 cores or more, plastic bucket,"
+                    "Nathan & Fresenburg, University of Missouri Extension G6954: plastic bucket,"
                             + " thatch off, air-dry, 1.5 to 2 cups to the lab"),
             new Source(
                     "georgia-plank",
@@ -181,10 +182,10 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     private Table formulaTable() {
         return table(
-                Table.Field.words("number", 30).strong(),
-                new Table.Field("formula", 66, Blocks.Side.LEFT, Type.oblique(8), Role.INK),
-                Table.Field.words("what it says", 80),
-                Table.Field.words("source", 16).soft());
+                Table.Field.words("number", 24).sized(FORMULA_PT).strong(),
+                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(FORMULA_PT), Role.INK),
+                Table.Field.words("what it says", 76).sized(FORMULA_PT),
+                Table.Field.words("source", 12).soft());
     }
 
     /** Each formula once with what it says, under the name of the first number that it gave. */
@@ -211,7 +212,7 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         String key = pointer.substring(pointer.lastIndexOf('/') + 1);
         return switch (key) {
             case "netAreaM2" -> "net area";
-            case "areaSeM2" -> "its standard error";
+            case "areaSeM2" -> "standard error";
             case "areaM2" -> "turf of a bag";
             case "cores" -> "cores";
             case "volumeMl" -> "soil";
