@@ -99,6 +99,12 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule jacksonStaysInFiles = only("files", "com.fasterxml..", "bytes are the files' business");
 
+    @ArchTest
+    static final ArchRule csvStaysInFiles = only("files", "de.siegmar..", "bytes are the files' business");
+
+    @ArchTest
+    static final ArchRule gpxStaysInFiles = only("files", "io.jenetics..", "bytes are the files' business");
+
     private static ArchRule only(String room, String library, String why) {
         return noClasses()
                 .that()

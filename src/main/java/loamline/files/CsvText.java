@@ -1,17 +1,20 @@
 package loamline.files;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.StringWriter;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Rows as comma-separated text (RFC 4180, with line feeds): numbers in full, words quoted where they must be. */
 final class CsvText {
-    private final StringBuilder out = new StringBuilder();
+    private final StringWriter out = new StringWriter();
+    private final CsvWriter csv =
+            CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(out);
 
     /** Adds a row; null is an empty cell. */
     CsvText row(List<? extends @Nullable Object> cells) {
-        out.append(cells.stream().map(CsvText::cell).collect(Collectors.joining(",")))
-                .append('\n');
+        csv.writeRecord(cells.stream().map(CsvText::cell).toList());
         return this;
     }
 
@@ -19,9 +22,7 @@ final class CsvText {
         if (value == null) {
             return "";
         }
-        String text = value instanceof Number number ? JsonText.number(number) : value.toString();
-        boolean quoted = text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return quoted ? '"' + text.replace("\"", "\"\"") + '"' : text;
+        return value instanceof Number number ? JsonText.number(number) : value.toString();
     }
 
     @Override

@@ -55,8 +55,7 @@ final class JsonTree {
                     .maxDocumentLength(MAX_BYTES)
                     .build())
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-            // the table of known names can be flooded on purpose; hash maps cannot
-            .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES) // names of a hostile file would stay for ever
             .build();
 
     private final JsonParser parser;

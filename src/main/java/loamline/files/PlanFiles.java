@@ -14,6 +14,7 @@ import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
 import org.jspecify.annotations.Nullable;
 
 /** A core plan as {@code cores.json}, {@code cores.csv}, {@code cores.geojson} and its accounts. */
@@ -64,6 +65,17 @@ public final class PlanFiles {
         members.put("stratumAreaCv", orNull(bag.stratumAreaCv()));
         members.put("mssdM2", orNull(bag.mssdM2()));
         members.put("probe", probe);
+        members.put(
+                "expectedErrors",
+                ExpectedError.of(bag.cores()).stream().map(PlanFiles::error).toList());
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> error(ExpectedError error) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("element", error.element());
+        members.put("cvPct", error.cvPct());
+        members.put("halfWidthPct", error.halfWidthPct());
         return members;
     }
 

@@ -26,9 +26,13 @@ final class ProjectReader {
         this.log = log;
     }
 
-    /** The yard; empty if the tree is of a schema that this program does not know. */
+    /** The yard; empty if the tree is no project of a schema that this program knows. */
     Optional<Yard> yard(Map<String, @Nullable Object> tree) {
         JsonMembers root = new JsonMembers(tree, "", log);
+        if (!ProjectFile.FORMAT.equals(tree.get("format"))) {
+            log.error("NOT_A_PROJECT", root.at("format"), "must be “" + ProjectFile.FORMAT + "”: choose another file");
+            return Optional.empty();
+        }
         OptionalInt schema = root.whole("schema");
         if (schema.isEmpty() || schema.getAsInt() < 1) {
             log.error("SCHEMA_MISSING", root.at("schema"), "must be a whole number from 1: open a backup");
@@ -58,11 +62,14 @@ final class ProjectReader {
     }
 
     private List<Feature> features(JsonMembers root, Frame frame) {
-        UnaryOperator<Point> toYard = frame.origin().isPresent() ? Frame::onStep : UnaryOperator.identity();
+        boolean isOnEarth = frame.origin().isPresent();
+        UnaryOperator<Point> toYard = isOnEarth ? Frame::onStep : UnaryOperator.identity();
+        FeatureLayout layout =
+                new ProjectLayout(isOnEarth ? Coordinates.Sort.METRES_ON_EARTH : Coordinates.Sort.METRES);
         List<?> list = root.list("features");
         List<FeatureRead> read = new ArrayList<>(list.size());
         for (int i = 0; i < list.size(); i++) {
-            read.add(FeatureRead.of(list.get(i), root.at("features") + "/" + i, new ProjectLayout(), log));
+            read.add(FeatureRead.of(list.get(i), root.at("features") + "/" + i, layout, log));
         }
         return FeatureRead.features(read, toYard, log);
     }

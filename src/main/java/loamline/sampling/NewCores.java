@@ -69,7 +69,7 @@ final class NewCores {
     private Draft.Bag bag(String letter, List<Plot> members) {
         int[] shares = Allocation.shares(
                 options.coresPerComposite(),
-                members.stream().mapToDouble(p -> p.zone().netAreaM2()).toArray());
+                members.stream().mapToDouble(p -> p.ground().areaM2()).toArray());
         List<Stratum> strata = new ArrayList<>();
         List<Draft.Spot> spots = new ArrayList<>();
         double worstCv = 0;

@@ -7,7 +7,6 @@ import static loamline.demo.Rings.oval;
 import static loamline.demo.Rings.points;
 import static loamline.demo.Rings.ring;
 import static loamline.yard.HeadClass.ROTARY;
-import static loamline.yard.HeadClass.SPRAY;
 
 import java.util.List;
 import java.util.Map;
@@ -108,27 +107,23 @@ final class PloverCourt {
 
     private static void drawFrontHeads(Draft draft) {
         draft.head("1", ROTARY, 6.7, 0, 90, new Point(0, 0));
-        draft.head("1", ROTARY, 6.7, 270, 90, new Point(10.8, 0));
-        draft.head("1", ROTARY, 6.7, 180, 90, new Point(10.8, 6.8));
+        draft.head("1", ROTARY, 8.7, 270, 90, new Point(10.8, 0));
         draft.head("1", ROTARY, 7.3, 0, 180, new Point(0, 6.8));
-        draft.head("2", SPRAY, 4.6, 0, 90, new Point(12, 0));
-        draft.head("2", SPRAY, 4.6, 270, 115, new Point(18, 0)); // set too wide: wets the drive
-        draft.head("2", SPRAY, 4.6, 180, 90, new Point(18, 6.8));
-        draft.head("2", SPRAY, 4.6, 90, 90, new Point(12, 6.8));
+        draft.head("1", ROTARY, 7.0, 0, 90, new Point(12, 0));
+        draft.head("1", ROTARY, 7.0, 155, 115, new Point(18, 6.8)); // set too wide: wets the drive
     }
 
     private static void drawBackHeads(Draft draft) {
         Point corner = HOLE_SOUTH_WEST;
-        draft.head("3", ROTARY, HOLE_RADIUS_M, 0, 360, corner);
-        draft.head("3", ROTARY, HOLE_RADIUS_M, 180, 180, corner.plus(HOLE_SQUARE_M, 0));
-        draft.head("3", ROTARY, HOLE_RADIUS_M, 180, 90, corner.plus(HOLE_SQUARE_M, HOLE_SQUARE_M));
-        draft.head("3", ROTARY, HOLE_RADIUS_M, 90, 180, corner.plus(0, HOLE_SQUARE_M));
-        draft.head("3", ROTARY, 8.6, 270, 270, new Point(20.5, 19));
-        draft.head("4", ROTARY, 6.0, 270, 180, new Point(11.5, 23));
-        draft.head("4", ROTARY, 7.8, 0, 360, new Point(8, 35));
-        draft.head("4", ROTARY, 6.5, 90, 90, new Point(0, 42));
-        draft.head("4", ROTARY, 7.4, 0, 180, new Point(0, 28.6));
-        draft.head("4", ROTARY, 7.6, 180, 270, new Point(4.5, 19));
+        draft.head("2", ROTARY, HOLE_RADIUS_M, 0, 360, corner);
+        draft.head("2", ROTARY, HOLE_RADIUS_M, 180, 180, corner.plus(HOLE_SQUARE_M, 0));
+        draft.head("2", ROTARY, HOLE_RADIUS_M, 180, 90, corner.plus(HOLE_SQUARE_M, HOLE_SQUARE_M));
+        draft.head("2", ROTARY, HOLE_RADIUS_M, 90, 180, corner.plus(0, HOLE_SQUARE_M));
+        draft.head("2", ROTARY, 8.6, 270, 270, new Point(20.5, 19));
+        draft.head("3", ROTARY, 6.0, 270, 180, new Point(11.5, 23));
+        draft.head("3", ROTARY, 10.7, 0, 360, new Point(8, 35));
+        draft.head("3", ROTARY, 7.4, 0, 180, new Point(0, 28.6));
+        draft.head("3", ROTARY, 7.6, 180, 270, new Point(4.5, 19));
     }
 
     private static void drawSpots(Draft draft) {
