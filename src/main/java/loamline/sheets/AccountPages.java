@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.account.Account;
@@ -37,28 +38,13 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     List<Page> pages() {
         Column column = new Column();
-        section(column, 0, "Turf", zoneTable(), zones.stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Bags",
-                bagTable(),
-                facts.bags().stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Walks",
-                walkTable(),
-                facts.plan().walks().stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Zones that share a bag",
-                mergeTable(),
-                facts.plan().merges().stream().map(AccountPages::words).toList());
+        section(column, "Turf", zoneTable(), zones, this::words);
+        section(column, "Bags", bagTable(), facts.bags(), this::words);
+        section(column, "Walks", walkTable(), facts.plan().walks(), this::words);
+        section(column, "Zones that share a bag", mergeTable(), facts.plan().merges(), AccountPages::words);
         doubts(column);
         Citations citations = new Citations();
-        section(column, SECTION_MM, "Formulas", formulaTable(), formulas(citations));
+        section(column, "Formulas", formulaTable(), formulas(citations), row -> row);
         PRACTICE.forEach(citations::number);
         column.add(SECTION_MM, heading("Sources"), sources(citations));
         return column.pages(paper, "how these numbers came about", CAUTION);
@@ -77,10 +63,13 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         return blocks.paragraph(words, Blocks.HEAD, Role.INK);
     }
 
-    private void section(Column column, double gapMm, String title, Table table, List<List<String>> rows) {
-        if (!rows.isEmpty()) {
+    /** A table under its title, a row a thing; nothing where there is no thing. */
+    private <T> void section(
+            Column column, String title, Table table, List<T> things, Function<T, List<String>> words) {
+        if (!things.isEmpty()) {
             Block head = Blocks.stack(0.6, List.of(heading(title), table.head()));
-            column.add(gapMm, head, rows.stream().map(table::row).toList());
+            column.add(
+                    SECTION_MM, head, things.stream().map(words).map(table::row).toList());
         }
     }
 
