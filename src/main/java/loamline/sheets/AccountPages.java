@@ -13,6 +13,7 @@ import loamline.account.Source;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
 import loamline.scene.PaperRect;
 import loamline.scene.Role;
 import loamline.scene.Type;
@@ -22,9 +23,9 @@ import loamline.yard.Zone;
 record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect paper) {
     private static final String CAUTION =
             "Areas come from tracing and carry its error. Advice, not a substitute for local extension guidance.";
-    private static final double ROW_MM = 5;
-    private static final double FORMULA_PT = 7.5;
-    private static final double SECTION_MM = 4.5;
+    private static final double ROW_MM = 4.6;
+    private static final double DENSE_PT = 7.5;
+    private static final double SECTION_MM = 3.6;
 
     /** Where the practice on the other pages comes from. */
     private static final List<Source> PRACTICE = List.of(
@@ -99,13 +100,14 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     private Table bagTable() {
         return table(
-                Table.Field.words("bag", 10).strong(),
-                Table.Field.words("zones, cores each", 62),
-                Table.Field.number("cores", 14),
-                Table.Field.number("turf", 24),
-                Table.Field.number("a core stands for", 26),
-                Table.Field.number("strata vary by", 24),
-                Table.Field.number("ground to core, rms", 30));
+                Table.Field.words("bag", 8).strong(),
+                Table.Field.words("zones, cores each", 52).sized(DENSE_PT),
+                Table.Field.number("cores", 12),
+                Table.Field.number("turf", 20),
+                Table.Field.number("a core for", 20),
+                Table.Field.number("strata vary", 20),
+                Table.Field.number("rms to core", 20),
+                Table.Field.words("expected error of the mean", 44).sized(DENSE_PT));
     }
 
     private List<String> words(Composite bag) {
@@ -124,7 +126,10 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 bag.stratumAreaCv().isPresent()
                         ? Figures.percent(bag.stratumAreaCv().getAsDouble(), 1)
                         : "–",
-                bag.mssdM2().isPresent() ? figures.length(Math.sqrt(bag.mssdM2().getAsDouble())) : "–");
+                bag.mssdM2().isPresent() ? figures.length(Math.sqrt(bag.mssdM2().getAsDouble())) : "–",
+                ExpectedError.of(bag.cores()).stream()
+                        .map(error -> error.element() + " " + Figures.percent(error.halfWidthPct() / 100, 0))
+                        .collect(Collectors.joining(", ")));
     }
 
     private Table walkTable() {
@@ -171,9 +176,9 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     private Table formulaTable() {
         return table(
-                Table.Field.words("number", 24).sized(FORMULA_PT).strong(),
-                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(FORMULA_PT), Role.INK),
-                Table.Field.words("what it says", 76).sized(FORMULA_PT),
+                Table.Field.words("number", 24).sized(DENSE_PT).strong(),
+                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
+                Table.Field.words("what it says", 76).sized(DENSE_PT),
                 Table.Field.words("source", 12).soft());
     }
 
@@ -205,9 +210,9 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
             case "areaM2" -> "turf of a bag";
             case "cores" -> "cores";
             case "volumeMl" -> "soil";
-            case "stratumAreaCv" -> "strata vary by";
+            case "stratumAreaCv" -> "strata vary";
             case "halfWidthPct" -> "expected error";
-            case "mssdM2" -> "ground to core";
+            case "mssdM2" -> "rms to core";
             case "lengthM" -> "walk";
             case "lowerBoundM" -> "least walk";
             case "totalWalkM" -> "all walks";

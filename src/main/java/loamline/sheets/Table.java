@@ -22,7 +22,7 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
 
     private static final double PADDING_MM = 1.6;
     /** Room over and under the words of a row together. */
-    private static final double LEAD_MM = 1.2;
+    private static final double LEAD_MM = 0.8;
 
     Table {
         fields = List.copyOf(fields);

@@ -42,7 +42,7 @@ record TallyPages(WalkFacts facts, Blocks blocks, PaperRect paper) {
         return Stream.of(
                         "wet: 1 dry, 2 slightly moist, 3 moist, 4 wet",
                         "spare: ring the one that was taken",
-                        "layers: from, to and a word, such as " + layers)
+                        "layers: " + layers)
                 .map(hint -> blocks.paragraph(hint, Blocks.SMALL, Role.SOFT))
                 .toList();
     }
