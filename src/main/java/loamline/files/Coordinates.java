@@ -18,19 +18,21 @@ final class Coordinates {
     /** What the numbers are. */
     enum Sort {
         /** Longitude and latitude in degrees, kept in a point's x and y. */
-        DEGREES,
-        /** Metres east and north. */
-        METRES
+        DEGREES(Double.NaN),
+        /** Metres east and north; a double tells tenths of a micrometre apart, beyond any national grid. */
+        METRES(1e8),
+        /** Metres from where a plane touches the earth; so far the way to degrees and back is exact. */
+        METRES_ON_EARTH(2 * EarthPlace.REACH_M);
+
+        private final double mostM;
+
+        Sort(double mostM) {
+            this.mostM = mostM;
+        }
     }
 
     /** Positions reported for one feature; who has more mends the feature, not the position. */
     static final int MAX_LISTED = 20;
-
-    /** Farther north or south than this there is no turf, and the meridians meet: degrees. */
-    static final double MAX_LATITUDE_DEG = 85;
-
-    /** Beyond any national grid, where a double still tells tenths of a micrometre apart: metres. */
-    static final double MAX_METRES = 1e8;
 
     private final Sort sort;
     private final ProblemLog log;
@@ -142,20 +144,21 @@ final class Coordinates {
 
     /** Why no yard has a point there. */
     private Optional<String> doubt(Point p) {
-        if (sort == Sort.METRES) {
-            return Math.max(Math.abs(p.x()), Math.abs(p.y())) <= MAX_METRES
+        if (sort != Sort.DEGREES) {
+            return Math.max(Math.abs(p.x()), Math.abs(p.y())) <= sort.mostM
                     ? Optional.empty()
-                    : Optional.of(shown(p) + " is farther off than any map reaches: mend or remove it");
+                    : Optional.of(shown(p) + " is farther off than any yard reaches: mend or remove it");
         }
-        if (LonLat.isOnEarth(p.x(), p.y())) {
-            return Math.abs(p.y()) <= MAX_LATITUDE_DEG
-                    ? Optional.empty()
-                    : Optional.of(shown(p) + " is next to a pole, where nothing is mown: mend or remove it");
+        if (EarthPlace.hasTurf(p.x(), p.y())) {
+            return Optional.empty();
+        }
+        if (EarthPlace.hasTurf(p.y(), p.x())) {
+            return Optional.of("no yard lies at latitude " + JsonText.number(p.y())
+                    + "; longitude comes first: swap the two numbers of " + shown(p));
         }
         return Optional.of(
-                LonLat.isOnEarth(p.y(), p.x())
-                        ? "the latitude in " + shown(p)
-                                + " is off the earth; longitude comes first: swap the two numbers"
+                LonLat.isOnEarth(p.x(), p.y())
+                        ? shown(p) + " is next to a pole, where nothing is mown: mend or remove it"
                         : shown(p) + " is no longitude and latitude but perhaps metres of a map grid: export the file"
                                 + " in WGS 84 longitude and latitude");
     }

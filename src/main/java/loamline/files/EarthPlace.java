@@ -31,11 +31,22 @@ record EarthPlace(Frame frame, Set<Integer> far) {
     /** A yard wider than this is doubted, metres. */
     static final double WIDE_M = 5_000;
 
+    /** South of this is only ice, degrees. A swapped pair from the eastern United States lands there. */
+    private static final double SOUTHERNMOST_DEG = -60;
+
+    /** North of this is only ice, and the plane is no longer as exact, degrees. */
+    private static final double NORTHERNMOST_DEG = 80;
+
     /** One metre and less: nobody needs an origin finer than that. */
     private static final double ORIGIN_DECIMALS = 1e5;
 
     /** Mean length of a degree of latitude (IUGG mean radius 6371008.8 m); only for telling near from far. */
     private static final double M_PER_DEG = Math.toRadians(6371008.8);
+
+    /** Whether turf may grow at a longitude and latitude; false off the earth and at the poles. */
+    static boolean hasTurf(double lonDeg, double latDeg) {
+        return LonLat.isOnEarth(lonDeg, latDeg) && latDeg >= SOUTHERNMOST_DEG && latDeg <= NORTHERNMOST_DEG;
+    }
 
     /**
      * Finds the place.

@@ -27,9 +27,10 @@ public final class GeoJson {
      * Reads a yard.
      *
      * <p>The features keep their order and number. Without {@code loamlineOrigin}, the plane's origin is the
-     * centre of the box round all coordinates to 5 decimals; without any coordinates the yard has no place.
+     * centre of the box round all coordinates to 5 decimals; a collection without features has no place.
      *
-     * @return no yard if the text is not well formed, not a FeatureCollection or in another reference system
+     * @return no yard if the text is not well formed, not a FeatureCollection, in another reference system, or if
+     *     none of its features has a place
      * @throws IOException if the stream cannot be read
      */
     public static Read<Yard> read(InputStream in) throws IOException {

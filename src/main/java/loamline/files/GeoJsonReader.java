@@ -37,15 +37,10 @@ final class GeoJsonReader {
             return Optional.empty();
         }
         List<FeatureRead> read = withHeadIds(read());
-        Frame frame;
-        if (isLocal) {
-            frame = Frame.local();
-            box(read).ifPresent(box -> EarthPlace.doubtWidth(box, log));
-        } else {
-            EarthPlace place =
-                    EarthPlace.of(read.stream().map(FeatureRead::shape).toList(), root.lonLat("loamlineOrigin"), log);
-            place.far().forEach(i -> read.set(i, read.get(i).setAside()));
-            frame = place.frame();
+        Frame frame = isLocal ? local(read) : onEarth(read);
+        if (!isLocal && frame.origin().isEmpty() && !read.isEmpty()) {
+            log.error("NO_PLACE", root.at("features"), "no feature could be placed on the earth: mend them first");
+            return Optional.empty();
         }
         return Optional.of(new Yard(
                 root.text("name", ""),
@@ -53,6 +48,35 @@ final class GeoJsonReader {
                 FeatureRead.features(read, toYard(frame), log),
                 root.object("loamlineBackdrop").flatMap(BackdropCodec::read),
                 new Extras(root.others(GeoJson.COLLECTION))));
+    }
+
+    private Frame local(List<FeatureRead> read) {
+        Box.around(read.stream().flatMap(f -> f.shape().stream()).flatMap(Shape::vertices))
+                .ifPresent(box -> EarthPlace.doubtWidth(box, log));
+        return Frame.local();
+    }
+
+    /** The plane where the features lie; those too far from the others are set aside. */
+    private Frame onEarth(List<FeatureRead> read) {
+        Optional<LonLat> given = root.lonLat("loamlineOrigin");
+        boolean isPlaced = read.stream().anyMatch(feature -> feature.shape().isPresent());
+        EarthPlace place = EarthPlace.of(
+                read.stream().map(FeatureRead::shape).toList(), isPlaced ? given : given.or(() -> guess(read)), log);
+        place.far().forEach(i -> read.set(i, read.get(i).setAside()));
+        return place.frame();
+    }
+
+    /** Where features lie that are not understood: what is kept in degrees needs a plane on the earth. */
+    private static Optional<LonLat> guess(List<FeatureRead> read) {
+        ProblemLog unheard = new ProblemLog();
+        List<Optional<Shape>> shapes = read.stream()
+                .map(feature -> new JsonMembers(feature.asRead(), "", unheard)
+                        .object("geometry")
+                        .flatMap(geometry ->
+                                GeoJsonGeometry.read(geometry, new Coordinates(Coordinates.Sort.DEGREES, unheard)))
+                        .map(GeoJsonGeometry::shape))
+                .toList();
+        return EarthPlace.of(shapes, Optional.empty(), unheard).frame().origin();
     }
 
     private boolean isCollection() {
@@ -100,10 +124,6 @@ final class GeoJsonReader {
             read.add(FeatureRead.of(list.get(i), root.at("features") + "/" + i, layout, log));
         }
         return read;
-    }
-
-    private static Optional<Box> box(List<FeatureRead> read) {
-        return Box.around(read.stream().flatMap(f -> f.shape().stream()).flatMap(Shape::vertices));
     }
 
     private static UnaryOperator<Point> toYard(Frame frame) {

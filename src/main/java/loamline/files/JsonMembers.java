@@ -109,13 +109,13 @@ record JsonMembers(Map<?, ?> members, String pointer, ProblemLog log) {
         return List.of();
     }
 
-    /** A place on the earth as [longitude, latitude]. */
+    /** A place on the earth as [longitude, latitude], where a yard may lie. */
     Optional<LonLat> lonLat(String name) {
         List<?> pair = list(name);
         if (pair.size() == 2
                 && pair.get(0) instanceof Number lon
                 && pair.get(1) instanceof Number lat
-                && LonLat.isOnEarth(lon.doubleValue(), lat.doubleValue())) {
+                && EarthPlace.hasTurf(lon.doubleValue(), lat.doubleValue())) {
             return Optional.of(new LonLat(lon.doubleValue(), lat.doubleValue()));
         }
         if (members.get(name) instanceof List<?>) {

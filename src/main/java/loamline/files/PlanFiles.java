@@ -15,6 +15,7 @@ import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Stratum;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
 import org.jspecify.annotations.Nullable;
 
 /** A core plan as {@code cores.json}, {@code cores.csv}, {@code cores.geojson} and its accounts. */
@@ -66,6 +67,9 @@ public final class PlanFiles {
         members.put("mssdM2", orNull(bag.mssdM2()));
         members.put("probe", probe);
         members.put("strata", bag.strata().stream().map(PlanFiles::stratum).toList());
+        members.put(
+                "expectedErrors",
+                ExpectedError.of(bag.cores()).stream().map(PlanFiles::error).toList());
         return members;
     }
 
@@ -74,6 +78,14 @@ public final class PlanFiles {
         members.put("number", stratum.number());
         members.put("zone", stratum.zone());
         members.put("areaM2", stratum.ground().areaM2());
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> error(ExpectedError error) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("element", error.element());
+        members.put("cvPct", error.cvPct());
+        members.put("halfWidthPct", error.halfWidthPct());
         return members;
     }
 

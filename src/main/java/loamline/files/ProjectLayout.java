@@ -14,8 +14,10 @@ import org.jspecify.annotations.Nullable;
  * Features as the project file has them: {@code key}, {@code kind}, {@code properties}, and one of {@code
  * point} (a position), {@code line} (a list of positions) and {@code outline} (a list of parts, each a shell
  * and its holes, rings open and as drawn).
+ *
+ * @param sort what the coordinates are
  */
-final class ProjectLayout implements FeatureLayout {
+record ProjectLayout(Coordinates.Sort sort) implements FeatureLayout {
     static final String AS_READ = "asRead";
     static final JsonNames NAMES =
             JsonNames.of("key", "kind", "properties", "point", "line", "outline", "geometry", AS_READ);
@@ -56,7 +58,7 @@ final class ProjectLayout implements FeatureLayout {
     @Override
     public Optional<AsDrawn> drawing(JsonMembers feature) {
         Map<?, ?> members = feature.members();
-        Coordinates coordinates = new Coordinates(Coordinates.Sort.METRES, feature.log());
+        Coordinates coordinates = new Coordinates(sort, feature.log());
         Optional<Shape> shape;
         if (members.containsKey("point")) {
             shape = coordinates.point(members.get("point"), feature.at("point"));

@@ -62,11 +62,14 @@ final class ProjectReader {
     }
 
     private List<Feature> features(JsonMembers root, Frame frame) {
-        UnaryOperator<Point> toYard = frame.origin().isPresent() ? Frame::onStep : UnaryOperator.identity();
+        boolean isOnEarth = frame.origin().isPresent();
+        UnaryOperator<Point> toYard = isOnEarth ? Frame::onStep : UnaryOperator.identity();
+        FeatureLayout layout =
+                new ProjectLayout(isOnEarth ? Coordinates.Sort.METRES_ON_EARTH : Coordinates.Sort.METRES);
         List<?> list = root.list("features");
         List<FeatureRead> read = new ArrayList<>(list.size());
         for (int i = 0; i < list.size(); i++) {
-            read.add(FeatureRead.of(list.get(i), root.at("features") + "/" + i, new ProjectLayout(), log));
+            read.add(FeatureRead.of(list.get(i), root.at("features") + "/" + i, layout, log));
         }
         return FeatureRead.features(read, toYard, log);
     }

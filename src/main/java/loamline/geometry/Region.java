@@ -136,11 +136,13 @@ public final class Region {
         return locator.locate(Jts.coordinate(p)) == Location.INTERIOR;
     }
 
-    /** Distance from a point to the nearest ring, in metres; infinite for an empty region. */
+    /** Distance from a point to the nearest ring, in metres; infinite for an empty region. Not for many points. */
     public double distanceToEdge(Point p) {
-        return isEmpty()
-                ? Double.POSITIVE_INFINITY
-                : IndexedFacetDistance.distance(area.getBoundary(), Jts.FACTORY.createPoint(Jts.coordinate(p)));
+        return new EdgeDistance(this).to(p);
+    }
+
+    IndexedFacetDistance edges() {
+        return new IndexedFacetDistance(area.getBoundary());
     }
 
     /** Centre of gravity, which may lie outside; empty for an empty region. */

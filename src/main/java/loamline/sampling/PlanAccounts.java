@@ -35,6 +35,7 @@ final class PlanAccounts {
         PlanAccounts all = new PlanAccounts();
         for (int i = 0; i < composites.size(); i++) {
             all.composite("/composites/" + i, composites.get(i), options);
+            all.errors("/composites/" + i, composites.get(i));
         }
         for (int i = 0; i < cores.size(); i++) {
             all.core("/cores/" + i, cores.get(i), composites, options);
@@ -89,6 +90,14 @@ final class PlanAccounts {
                                 .with("cell_m", Spread.CELL_M)
                                 .with("eligible_m2", bag.eligibleM2())
                                 .with("n", bag.cores())));
+    }
+
+    private void errors(String at, Composite bag) {
+        List<ExpectedError> errors = ExpectedError.of(bag.cores());
+        for (int i = 0; i < errors.size(); i++) {
+            accounts.put(
+                    at + "/expectedErrors/" + i + "/halfWidthPct", errors.get(i).account());
+        }
     }
 
     private void core(String at, PlannedCore core, List<Composite> composites, PlanOptions options) {

@@ -216,6 +216,7 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
             case "cores" -> "cores";
             case "volumeMl" -> "soil";
             case "stratumAreaCv" -> "strata vary by";
+            case "halfWidthPct" -> "expected error";
             case "mssdM2" -> "ground to core";
             case "lengthM" -> "walk";
             case "lowerBoundM" -> "least walk";

@@ -90,6 +90,18 @@ class ProjectFileTest {
     }
 
     @Test
+    void placesFarFromWhereThePlaneTouchesTheEarthAreRefused() {
+        String far =
+                "{\"format\":\"loamline-yard\",\"schema\":1,\"origin\":%s,\"features\":[{\"kind\":\"gate\",\"point\":[0,100001]}]}";
+        assertThat(read(far.formatted("[10,50]"), Migrations.KNOWN).problems())
+                .extracting(Problem::code)
+                .containsExactly("POSITION_OFF");
+        assertThat(read(far.formatted("[10,90]"), Migrations.KNOWN).problems())
+                .extracting(Problem::code)
+                .containsExactly("WRONG_TYPE");
+    }
+
+    @Test
     void aFeatureThatCannotBeReadIsToldAndKept() {
         Read<Yard> read = read(
                 "{\"format\":\"loamline-yard\",\"schema\":1,\"features\":[{\"key\":\"a\",\"kind\":\"gate\",\"point\":[1]},"

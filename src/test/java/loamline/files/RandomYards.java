@@ -116,7 +116,7 @@ final class RandomYards {
         }
         Collections.shuffle(features, random);
         Frame frame = isOnEarth
-                ? Frame.at(new LonLat(random.nextDouble() * 360 - 180, random.nextDouble() * 160 - 80))
+                ? Frame.at(new LonLat(random.nextDouble() * 360 - 180, random.nextDouble() * 139.8 - 59.9))
                 : Frame.local();
         return new Yard(text(), frame, features, maybe(this::backdrop), extras());
     }
