@@ -4,7 +4,9 @@ import io.jenetics.jpx.GPX;
 import io.jenetics.jpx.Route;
 import io.jenetics.jpx.WayPoint;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loamline.geometry.Point;
 import loamline.place.Frame;
 import loamline.place.LonLat;
@@ -19,6 +21,9 @@ import loamline.sampling.CorePlan.Walk;
 public final class GpxFile {
     private static final String CREATOR = "Loamline";
 
+    /** Degrees to 9 decimals: a tenth of a millimetre. */
+    private static final int MAX_DECIMALS = 9;
+
     private GpxFile() {}
 
     /** The file's text; empty if the yard has no place on the earth, which GPX needs. */
@@ -29,27 +34,35 @@ public final class GpxFile {
         }
         GPX.Builder gpx = GPX.builder(GPX.Version.V11, CREATOR);
         plan.cores().forEach(core -> gpx.addWayPoint(waypoint(core, places)));
-        plan.walks().forEach(walk -> gpx.addRoute(route(walk, places)));
+        Map<Point, String> names = plan.mainCores().stream()
+                .collect(Collectors.toMap(PlannedCore::at, PlannedCore::id, (first, second) -> first));
+        plan.walks().forEach(walk -> gpx.addRoute(route(walk, names, places)));
         return Optional.of(
                 GPX.Writer.of(new GPX.Writer.Indent("  "), MAX_DECIMALS).toString(gpx.build()) + "\n");
     }
 
-    /** Degrees to 9 decimals: a tenth of a millimetre. */
-    private static final int MAX_DECIMALS = 9;
-
     private static WayPoint waypoint(PlannedCore core, Places places) {
         String what = core.spareOf().map(of -> "spare of " + of).orElse("core");
         return at(core.at(), places)
-                .name(core.id())
-                .desc("bag " + core.composite() + ", " + core.zone() + ", " + what)
+                .name(XmlText.legal(core.id()))
+                .desc(XmlText.legal("bag " + core.composite() + ", " + core.zone() + ", " + what))
                 .type(core.spareOf().isPresent() ? "spare" : "core")
                 .build();
     }
 
-    private static Route route(Walk walk, Places places) {
-        List<WayPoint> turns =
-                walk.path().points().stream().map(p -> at(p, places).build()).toList();
-        return Route.builder().name("walk " + walk.composite()).points(turns).build();
+    /** Every turn of the walk; those at a core have its name. */
+    private static Route route(Walk walk, Map<Point, String> cores, Places places) {
+        List<WayPoint> turns = walk.path().points().stream()
+                .map(p -> {
+                    WayPoint.Builder turn = at(p, places);
+                    Optional.ofNullable(cores.get(p)).ifPresent(id -> turn.name(XmlText.legal(id)));
+                    return turn.build();
+                })
+                .toList();
+        return Route.builder()
+                .name(XmlText.legal("walk " + walk.composite()))
+                .points(turns)
+                .build();
     }
 
     private static WayPoint.Builder at(Point p, Places places) {

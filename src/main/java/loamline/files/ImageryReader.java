@@ -78,7 +78,7 @@ final class ImageryReader {
                 problems.add(Problem.info(
                         "IMAGE_WITHOUT_PLACE",
                         Where.WHOLE,
-                        "says nothing of its place: measure a known distance on it to set its scale"));
+                        "has no place that can be used: measure a known distance on it to set its scale"));
             }
             return found;
         } catch (PlaceException e) {

@@ -1,194 +1,173 @@
 package loamline.files;
 
-import java.io.StringWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
+import java.util.stream.Stream;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
 import loamline.geometry.Shape;
 import loamline.place.LonLat;
 import loamline.sampling.CorePlan;
-import loamline.yard.Boundary;
-import loamline.yard.Building;
-import loamline.yard.Core;
-import loamline.yard.Cover;
+import loamline.sampling.CorePlan.PlannedCore;
+import loamline.sampling.CorePlan.Walk;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
-import loamline.yard.Turf;
 import loamline.yard.Yard;
+import org.jspecify.annotations.Nullable;
 
-/** A yard as KML 2.2 (OGC 07-147r2): a folder a kind, then the cores and the walks of a plan. */
+/**
+ * A yard as KML 2.2 (OGC 07-147r2): a folder a kind, each feature with its properties, then the cores, spares and walks
+ * of a plan in folders of their own.
+ *
+ * <p>A ring of fewer than three points encloses nothing and is left out; a feature of which nothing is left stands in
+ * its folder without a geometry. Features of unknown kinds have no place in KML.
+ */
 public final class KmlFile {
     private static final String NAMESPACE = "http://www.opengis.net/kml/2.2";
 
-    /** Line and fill by kind, as KML writes colours: aabbggrr. */
-    private static final Map<Kind, String[]> COLOURS = Map.ofEntries(
-            Map.entry(Kind.TURF, new String[] {"ff4d6a2b", "66a0c87f"}),
-            Map.entry(Kind.BED, new String[] {"ff3f7fb7", "6690c8e8"}),
-            Map.entry(Kind.BUILDING, new String[] {"ff55645c", "99a8b4b8"}),
-            Map.entry(Kind.PAVING, new String[] {"ff8a8f90", "66c8cccc"}),
-            Map.entry(Kind.WATER, new String[] {"ff7f5524", "66e6bc8f"}));
+    /** Properties that name a feature, the most telling first. */
+    private static final List<String> NAMING = List.of("id", "zone", "name", "reason", "note");
 
-    private final Yard yard;
     private final Places places;
-    private final XMLStreamWriter xml;
+    private final XmlText kml = new XmlText();
 
-    private KmlFile(Yard yard, XMLStreamWriter xml) {
-        this.yard = yard;
+    private KmlFile(Yard yard) {
         this.places = new Places(yard.frame());
-        this.xml = xml;
     }
 
-    /** The file's text; empty if the yard has no place on the earth, which KML needs. */
+    /**
+     * The file's text; empty if the yard has no place on the earth, which KML needs.
+     *
+     * @param plan its cores stand for the yard's own, if it has any
+     */
     public static Optional<String> of(Yard yard, CorePlan plan) {
-        if (yard.frame().origin().isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            StringWriter out = new StringWriter();
-            new KmlFile(yard, XMLOutputFactory.newFactory().createXMLStreamWriter(out)).write(plan);
-            return Optional.of(out.toString());
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException("KML written to memory", e);
-        }
+        return yard.frame().origin().map(origin -> new KmlFile(yard).text(yard, plan));
     }
 
-    private void write(CorePlan plan) throws XMLStreamException {
-        xml.writeStartDocument("UTF-8", "1.0");
-        line();
-        open("kml");
-        xml.writeDefaultNamespace(NAMESPACE);
-        open("Document");
-        text("name", yard.name());
+    private String text(Yard yard, CorePlan plan) {
+        Map<Kind, List<Feature>> drawn = new LinkedHashMap<>();
         for (Kind kind : Kind.values()) {
-            if (COLOURS.containsKey(kind)) {
-                style(kind);
+            List<Feature> ofKind = yard.features().stream()
+                    .filter(f -> f.kind().equals(Optional.of(kind)))
+                    .toList();
+            if (!ofKind.isEmpty() && (kind != Kind.CORE || plan.cores().isEmpty())) {
+                drawn.put(kind, ofKind);
             }
         }
-        for (Kind kind : Kind.values()) {
-            folder(kind);
-        }
-        walks(plan);
-        close();
-        close();
-        xml.writeEndDocument();
-        line();
+        kml.open("kml").attribute("xmlns", NAMESPACE);
+        kml.open("Document").text("name", yard.name());
+        Stream.concat(
+                        drawn.keySet().stream().map(KmlStyle::of),
+                        Stream.of(KmlStyle.CORE, KmlStyle.SPARE, KmlStyle.WALK))
+                .distinct()
+                .forEach(style -> style.write(kml));
+        drawn.forEach((kind, features) -> folder(kind.word(), features, this::feature));
+        Map<Boolean, List<PlannedCore>> spares = plan.cores().stream()
+                .collect(Collectors.partitioningBy(core -> core.spareOf().isPresent()));
+        folder("cores", spares.getOrDefault(false, List.of()), core -> core(core, KmlStyle.CORE));
+        folder("spares", spares.getOrDefault(true, List.of()), core -> core(core, KmlStyle.SPARE));
+        folder("walks", plan.walks(), this::walk);
+        kml.close().close();
+        return kml.toString();
     }
 
-    private void style(Kind kind) throws XMLStreamException {
-        String[] colours = COLOURS.getOrDefault(kind, new String[] {"ff000000", "00000000"});
-        open("Style");
-        xml.writeAttribute("id", kind.word());
-        open("LineStyle");
-        text("color", colours[0]);
-        close();
-        open("PolyStyle");
-        text("color", colours[1]);
-        close();
-        close();
-    }
-
-    private void folder(Kind kind) throws XMLStreamException {
-        List<Feature> members = yard.features().stream()
-                .filter(f -> f.kind().filter(kind::equals).isPresent() && hasPlace(f))
-                .toList();
-        if (members.isEmpty()) {
-            return;
-        }
-        open("Folder");
-        text("name", kind.word());
-        for (Feature feature : members) {
-            open("Placemark");
-            text("name", nameOf(feature, kind));
-            if (COLOURS.containsKey(kind)) {
-                text("styleUrl", "#" + kind.word());
-            }
-            shape(feature.shape().orElseThrow());
-            close();
-        }
-        close();
-    }
-
-    private static boolean hasPlace(Feature feature) {
-        return feature.shape().flatMap(shape -> shape.vertices().findAny()).isPresent();
-    }
-
-    private static String nameOf(Feature feature, Kind kind) {
-        String name = "";
-        if (feature instanceof Turf turf) {
-            name = turf.zone();
-        } else if (feature instanceof Building building) {
-            name = building.name();
-        } else if (feature instanceof Cover cover) {
-            name = cover.name();
-        } else if (feature instanceof Boundary boundary) {
-            name = boundary.name();
-        } else if (feature instanceof Core core) {
-            name = core.id();
-        }
-        return name.isBlank() ? kind.word() : name;
-    }
-
-    private void walks(CorePlan plan) throws XMLStreamException {
-        if (!plan.cores().isEmpty()) {
-            open("Folder");
-            text("name", "core plan");
-            for (CorePlan.PlannedCore core : plan.cores()) {
-                placemark(core.id(), core.at());
-            }
-            for (CorePlan.Walk walk : plan.walks()) {
-                placemark("walk " + walk.composite(), walk.path());
-            }
-            close();
+    private <T> void folder(String name, List<T> members, Consumer<T> write) {
+        if (!members.isEmpty()) {
+            kml.open("Folder").text("name", name);
+            members.forEach(write);
+            kml.close();
         }
     }
 
-    private void placemark(String name, Shape shape) throws XMLStreamException {
-        open("Placemark");
-        text("name", name);
+    private void feature(Feature feature) {
+        Kind kind = feature.kind().orElseThrow();
+        Map<String, @Nullable Object> properties = FeatureCodecs.of(kind).properties(feature);
+        String name = NAMING.stream()
+                .filter(properties::containsKey)
+                .map(key -> String.valueOf(properties.get(key)))
+                .findFirst()
+                .orElse(kind.word());
+        placemark(name, KmlStyle.of(kind), properties, feature.shape().orElseThrow());
+    }
+
+    private void core(PlannedCore core, KmlStyle style) {
+        Map<String, @Nullable Object> properties = new LinkedHashMap<>();
+        properties.put("composite", core.composite());
+        properties.put("zone", core.zone());
+        core.spareOf().ifPresent(id -> properties.put("spareOf", id));
+        core.order().ifPresent(order -> properties.put("order", order));
+        placemark(core.id(), style, properties, core.at());
+    }
+
+    private void walk(Walk walk) {
+        Map<String, @Nullable Object> properties = new LinkedHashMap<>();
+        properties.put("lengthM", walk.lengthM());
+        placemark("walk " + walk.composite(), KmlStyle.WALK, properties, walk.path());
+    }
+
+    private void placemark(String name, KmlStyle style, Map<String, @Nullable Object> properties, Shape shape) {
+        kml.open("Placemark").text("name", name).text("styleUrl", "#" + style.id());
+        if (!properties.isEmpty()) {
+            kml.open("ExtendedData");
+            properties.forEach((key, value) -> kml.open("Data")
+                    .attribute("name", key)
+                    .text("value", value instanceof String text ? text : JsonText.excerpt(value, Integer.MAX_VALUE))
+                    .close());
+            kml.close();
+        }
         shape(shape);
-        close();
+        kml.close();
     }
 
-    private void shape(Shape shape) throws XMLStreamException {
+    private void shape(Shape shape) {
         if (shape instanceof Point p) {
-            open("Point");
-            text("coordinates", tuple(p));
-            close();
+            kml.open("Point").text("coordinates", tuple(p)).close();
         } else if (shape instanceof Polyline line) {
-            open("LineString");
-            text("coordinates", tuples(line.points()));
-            close();
+            kml.open("LineString")
+                    .text("coordinates", tuples(twoAtLeast(line.points())))
+                    .close();
         } else {
-            open("MultiGeometry");
-            for (Outline.Part part : ((Outline) shape).parts()) {
-                polygon(part);
-            }
-            close();
+            outline((Outline) shape);
         }
     }
 
-    private void polygon(Outline.Part part) throws XMLStreamException {
-        open("Polygon");
+    /** A line needs two points; one that has not moved repeats its only one. */
+    private static List<Point> twoAtLeast(List<Point> points) {
+        return points.size() == 1 ? List.of(points.get(0), points.get(0)) : points;
+    }
+
+    private void outline(Outline outline) {
+        List<Outline.Part> parts =
+                outline.parts().stream().filter(part -> encloses(part.shell())).toList();
+        if (parts.size() == 1) {
+            polygon(parts.get(0));
+        } else if (!parts.isEmpty()) {
+            kml.open("MultiGeometry");
+            parts.forEach(this::polygon);
+            kml.close();
+        }
+    }
+
+    private static boolean encloses(List<Point> ring) {
+        return ring.size() >= 3;
+    }
+
+    private void polygon(Outline.Part part) {
+        kml.open("Polygon");
         ring("outerBoundaryIs", part.shell());
-        for (List<Point> hole : part.holes()) {
-            ring("innerBoundaryIs", hole);
-        }
-        close();
+        part.holes().stream().filter(KmlFile::encloses).forEach(hole -> ring("innerBoundaryIs", hole));
+        kml.close();
     }
 
-    private void ring(String side, List<Point> ring) throws XMLStreamException {
-        open(side);
-        open("LinearRing");
-        text("coordinates", tuples(ring) + " " + tuple(ring.get(0)));
-        close();
-        close();
+    private void ring(String side, List<Point> ring) {
+        kml.open(side).open("LinearRing");
+        kml.text("coordinates", tuples(ring) + " " + tuple(ring.get(0)));
+        kml.close().close();
     }
 
     private String tuples(List<Point> points) {
@@ -198,24 +177,5 @@ public final class KmlFile {
     private String tuple(Point p) {
         LonLat place = places.onEarth(p).orElseThrow();
         return JsonText.number(place.lonDeg()) + "," + JsonText.number(place.latDeg());
-    }
-
-    private void open(String element) throws XMLStreamException {
-        xml.writeStartElement(element);
-    }
-
-    private void close() throws XMLStreamException {
-        xml.writeEndElement();
-        line();
-    }
-
-    private void line() throws XMLStreamException {
-        xml.writeCharacters("\n");
-    }
-
-    private void text(String element, String content) throws XMLStreamException {
-        xml.writeStartElement(element);
-        xml.writeCharacters(content);
-        close();
     }
 }

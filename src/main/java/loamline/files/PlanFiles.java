@@ -13,6 +13,7 @@ import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
+import loamline.sampling.CorePlan.Stratum;
 import loamline.sampling.CorePlan.Walk;
 import loamline.sampling.ExpectedError;
 import org.jspecify.annotations.Nullable;
@@ -65,9 +66,18 @@ public final class PlanFiles {
         members.put("stratumAreaCv", orNull(bag.stratumAreaCv()));
         members.put("mssdM2", orNull(bag.mssdM2()));
         members.put("probe", probe);
+        members.put("strata", bag.strata().stream().map(PlanFiles::stratum).toList());
         members.put(
                 "expectedErrors",
                 ExpectedError.of(bag.cores()).stream().map(PlanFiles::error).toList());
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> stratum(Stratum stratum) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("number", stratum.number());
+        members.put("zone", stratum.zone());
+        members.put("areaM2", stratum.ground().areaM2());
         return members;
     }
 

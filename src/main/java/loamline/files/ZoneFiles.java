@@ -46,6 +46,12 @@ public final class ZoneFiles {
         members.put("areaSeM2", zone.areaSeM2());
         members.put("perimeterM", zone.net().perimeterM());
         members.put("minus", minus);
+        zone.bag().ifPresent(bag -> members.put("bag", bag));
+        zone.trouble().ifPresent(trouble -> members.put("trouble", trouble));
+        zone.slopePct().ifPresent(slopePct -> members.put("slopePct", slopePct));
+        if (!zone.grass().isEmpty()) {
+            members.put("grass", zone.grass());
+        }
         return members;
     }
 

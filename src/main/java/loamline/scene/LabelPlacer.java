@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import loamline.geometry.Point;
 
 /**
  * Finds room for labels, greedily by rank: each takes the cheapest of its places that touches no core and no
@@ -56,8 +57,9 @@ final class LabelPlacer {
     private Optional<Placed> best(Label label, Label.Form form) {
         Optional<Placed> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
+        PaperRect size = Label.room(form.lines(), new Point(0, 0), text);
         for (Label.Place place : label.places()) {
-            PaperRect room = Label.room(form.lines(), place.middle(), text);
+            PaperRect room = size.moved(place.middle().x(), place.middle().y());
             if (form.price() + place.price() >= least
                     || !paper.contains(room)
                     || taken.stream().anyMatch(room::overlaps)) {

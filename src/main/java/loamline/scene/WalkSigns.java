@@ -1,5 +1,6 @@
 package loamline.scene;
 
+import java.util.ArrayList;
 import java.util.List;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
@@ -16,6 +17,10 @@ final class WalkSigns {
     private static final double CHEVRON_EVERY_MM = 20;
     private static final double SHORTEST_LEG_MM = 5;
     private static final double CHEVRON_MM = 1.0;
+    /** Where in its part of a leg a chevron goes, the best first. */
+    private static final List<Double> SHARES = List.of(0.5, 0.35, 0.65, 0.2, 0.8);
+    /** Chevrons nearer than this to each other look like a cross. */
+    private static final double APART_MM = 2.6;
     /** What a label pays for a bit of the walk that it covers. */
     private static final double PRICE = 0.12;
 
@@ -33,16 +38,22 @@ final class WalkSigns {
             Ink casing = sketch.ink(Role.PANEL).at(CASING_OPACITY);
             sketch.draw(Layer.WALK, line, Paint.line(Pen.solid(casing, CASING_MM)));
         }
+        List<Point> placed = new ArrayList<>();
         for (Walk walk : plan.walks()) {
             sketch.draw(Layer.WALK, Path.of(List.of(walk.path())), Paint.line(sketch.pen(Role.INK, LINE_MM)));
-            chevrons(sketch, walk.path(), dots);
+            chevrons(sketch, walk.path(), dots, placed);
             sketch.avoid(walk.path(), PRICE);
         }
     }
 
-    /** On every leg that is long enough, evenly, clear of the cores. */
-    private static void chevrons(Sketch sketch, Polyline path, List<CoreSigns.Dot> dots) {
+    /**
+     * On every leg that is long enough, evenly, clear of the cores.
+     *
+     * @param placed where chevrons are already; those of a way back along the same line step aside
+     */
+    private static void chevrons(Sketch sketch, Polyline path, List<CoreSigns.Dot> dots, List<Point> placed) {
         View view = sketch.view();
+        Paint paint = Paint.line(sketch.pen(Role.INK, LINE_MM));
         List<Point> turns = path.points();
         for (int i = 1; i < turns.size(); i++) {
             Point from = turns.get(i - 1);
@@ -50,13 +61,24 @@ final class WalkSigns {
             double legMm = from.distanceTo(to) / view.metresPerMm();
             long count = legMm < SHORTEST_LEG_MM ? 0 : Math.max(1, Math.round(legMm / CHEVRON_EVERY_MM));
             for (long k = 0; k < count; k++) {
-                Point at = from.towards(to, (k + 0.5) / count);
-                if (!CoreSigns.touchesCore(at, CHEVRON_MM, dots, view)) {
-                    Path chevron = Heading.from(from, to).turn(CHEVRON);
-                    sketch.add(Layer.WALK, new Mark.Stamp(at, chevron, Paint.line(sketch.pen(Role.INK, LINE_MM))));
-                }
+                long part = k;
+                SHARES.stream()
+                        .map(share -> from.towards(to, (part + share) / count))
+                        .filter(at -> isFree(at, dots, placed, view))
+                        .findFirst()
+                        .ifPresent(at -> {
+                            sketch.add(
+                                    Layer.WALK,
+                                    new Mark.Stamp(at, Heading.from(from, to).turn(CHEVRON), paint));
+                            placed.add(at);
+                        });
             }
         }
+    }
+
+    private static boolean isFree(Point at, List<CoreSigns.Dot> dots, List<Point> placed, View view) {
+        return !CoreSigns.touchesCore(at, CHEVRON_MM, dots, view)
+                && placed.stream().noneMatch(other -> other.distanceTo(at) < view.metres(APART_MM));
     }
 
     static void starts(Sketch sketch, Yard yard) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.account.Account;
@@ -12,6 +13,7 @@ import loamline.account.Source;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
 import loamline.scene.PaperRect;
 import loamline.scene.Role;
 import loamline.scene.Type;
@@ -21,14 +23,15 @@ import loamline.yard.Zone;
 record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect paper) {
     private static final String CAUTION =
             "Areas come from tracing and carry its error. Advice, not a substitute for local extension guidance.";
-    private static final double ROW_MM = 5.6;
-    private static final double SECTION_MM = 5.5;
+    private static final double ROW_MM = 4.6;
+    private static final double DENSE_PT = 7.5;
+    private static final double SECTION_MM = 3.6;
 
     /** Where the practice on the other pages comes from. */
     private static final List<Source> PRACTICE = List.of(
             new Source(
                     "missouri-g6954",
-                    "Nathan & Fresenburg, University of Missouri Extension G6954: 12 cores or more, plastic bucket,"
+                    "Nathan & Fresenburg, University of Missouri Extension G6954: plastic bucket,"
                             + " thatch off, air-dry, 1.5 to 2 cups to the lab"),
             new Source(
                     "georgia-plank",
@@ -36,28 +39,13 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     List<Page> pages() {
         Column column = new Column();
-        section(column, 0, "Turf", zoneTable(), zones.stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Bags",
-                bagTable(),
-                facts.bags().stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Walks",
-                walkTable(),
-                facts.plan().walks().stream().map(this::words).toList());
-        section(
-                column,
-                SECTION_MM,
-                "Zones that share a bag",
-                mergeTable(),
-                facts.plan().merges().stream().map(AccountPages::words).toList());
+        section(column, "Turf", zoneTable(), zones, this::words);
+        section(column, "Bags", bagTable(), facts.bags(), this::words);
+        section(column, "Walks", walkTable(), facts.plan().walks(), this::words);
+        section(column, "Zones that share a bag", mergeTable(), facts.plan().merges(), AccountPages::words);
         doubts(column);
         Citations citations = new Citations();
-        section(column, SECTION_MM, "Formulas", formulaTable(), formulas(citations));
+        section(column, "Formulas", formulaTable(), formulas(citations), row -> row);
         PRACTICE.forEach(citations::number);
         column.add(SECTION_MM, heading("Sources"), sources(citations));
         return column.pages(paper, "how these numbers came about", CAUTION);
@@ -76,10 +64,13 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         return blocks.paragraph(words, Blocks.HEAD, Role.INK);
     }
 
-    private void section(Column column, double gapMm, String title, Table table, List<List<String>> rows) {
-        if (!rows.isEmpty()) {
+    /** A table under its title, a row a thing; nothing where there is no thing. */
+    private <T> void section(
+            Column column, String title, Table table, List<T> things, Function<T, List<String>> words) {
+        if (!things.isEmpty()) {
             Block head = Blocks.stack(0.6, List.of(heading(title), table.head()));
-            column.add(gapMm, head, rows.stream().map(table::row).toList());
+            column.add(
+                    SECTION_MM, head, things.stream().map(words).map(table::row).toList());
         }
     }
 
@@ -109,13 +100,14 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     private Table bagTable() {
         return table(
-                Table.Field.words("bag", 10).strong(),
-                Table.Field.words("zones, cores each", 62),
-                Table.Field.number("cores", 14),
-                Table.Field.number("turf", 24),
-                Table.Field.number("a core stands for", 26),
-                Table.Field.number("strata vary by", 24),
-                Table.Field.number("ground to core, rms", 30));
+                Table.Field.words("bag", 8).strong(),
+                Table.Field.words("zones, cores each", 52).sized(DENSE_PT),
+                Table.Field.number("cores", 12),
+                Table.Field.number("turf", 20),
+                Table.Field.number("a core for", 20),
+                Table.Field.number("strata vary", 20),
+                Table.Field.number("rms to core", 20),
+                Table.Field.words("expected error of the mean", 44).sized(DENSE_PT));
     }
 
     private List<String> words(Composite bag) {
@@ -134,7 +126,10 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 bag.stratumAreaCv().isPresent()
                         ? Figures.percent(bag.stratumAreaCv().getAsDouble(), 1)
                         : "–",
-                bag.mssdM2().isPresent() ? figures.length(Math.sqrt(bag.mssdM2().getAsDouble())) : "–");
+                bag.mssdM2().isPresent() ? figures.length(Math.sqrt(bag.mssdM2().getAsDouble())) : "–",
+                ExpectedError.of(bag.cores()).stream()
+                        .map(error -> error.element() + " " + Figures.percent(error.halfWidthPct() / 100, 0))
+                        .collect(Collectors.joining(", ")));
     }
 
     private Table walkTable() {
@@ -181,10 +176,10 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
 
     private Table formulaTable() {
         return table(
-                Table.Field.words("number", 30).strong(),
-                new Table.Field("formula", 66, Blocks.Side.LEFT, Type.oblique(8), Role.INK),
-                Table.Field.words("what it says", 80),
-                Table.Field.words("source", 16).soft());
+                Table.Field.words("number", 24).sized(DENSE_PT).strong(),
+                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
+                Table.Field.words("what it says", 76).sized(DENSE_PT),
+                Table.Field.words("source", 12).soft());
     }
 
     /** Each formula once with what it says, under the name of the first number that it gave. */
@@ -211,13 +206,13 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         String key = pointer.substring(pointer.lastIndexOf('/') + 1);
         return switch (key) {
             case "netAreaM2" -> "net area";
-            case "areaSeM2" -> "its standard error";
+            case "areaSeM2" -> "standard error";
             case "areaM2" -> "turf of a bag";
             case "cores" -> "cores";
             case "volumeMl" -> "soil";
-            case "stratumAreaCv" -> "strata vary by";
+            case "stratumAreaCv" -> "strata vary";
             case "halfWidthPct" -> "expected error";
-            case "mssdM2" -> "ground to core";
+            case "mssdM2" -> "rms to core";
             case "lengthM" -> "walk";
             case "lowerBoundM" -> "least walk";
             case "totalWalkM" -> "all walks";

@@ -30,6 +30,9 @@ record Book(String yardName, String subject, SheetOptions options, Fonts fonts) 
     private static final double LEAST_TITLE_PT = 9;
     private static final double TITLE_BASELINE_MM = 4.2;
     private static final double RULE_MM = 6.2;
+    /** What the page is may take this share of a title that is too long. */
+    private static final double MOST_FOR_WHAT = 0.6;
+
     private static final double GAP_MM = 6;
     private static final double BLANK_MM = 28;
     private static final String SEPARATOR = " · ";
@@ -77,49 +80,34 @@ record Book(String yardName, String subject, SheetOptions options, Fonts fonts) 
     private void head(Canvas canvas, Page page) {
         PaperRect inside = Page.printable(page.paper());
         double baseline = inside.topMm() + TITLE_BASELINE_MM;
-        double rightMm = options.date()
-                .map(date -> right(canvas, inside, baseline, Figures.day(date)))
-                .orElseGet(() -> blankDate(canvas, inside, baseline));
-        String rest = yardName.isBlank() ? page.title() : SEPARATOR + page.title();
-        title(canvas, new Point(inside.leftMm(), baseline), inside.widthMm() - rightMm - GAP_MM, rest);
+        String date = options.date().map(Figures::day).orElse("date");
+        double dateMm = fonts.widthMm(date, DATE) + (options.date().isPresent() ? 0 : 1.5 + BLANK_MM);
+        title(canvas, new Point(inside.leftMm(), baseline), inside.widthMm() - dateMm - GAP_MM, page.title());
+        canvas.write(Run.plain(new Point(inside.rightMm() - dateMm, baseline), date, DATE, ink(Role.SOFT)));
+        if (options.date().isEmpty()) {
+            Point end = new Point(inside.rightMm(), baseline + 0.4);
+            blocks().rule(canvas, end.plus(-BLANK_MM, 0), end, Role.SOFT);
+        }
         double y = inside.topMm() + RULE_MM;
         blocks().rule(canvas, new Point(inside.leftMm(), y), new Point(inside.rightMm(), y), Role.INK);
     }
 
-    /** The yard's name and what the page is, in one size; a name that is too long even so is cut off. */
+    /** The yard's name and what the page is, in one size; where that is too long even so, both are cut off. */
     private void title(Canvas canvas, Point at, double widthMm, String what) {
+        String rest = yardName.isBlank() ? what : SEPARATOR + what;
         double sizePt = TITLE.sizePt();
-        while (sizePt > LEAST_TITLE_PT && nameMm(sizePt) + whatMm(what, sizePt) > widthMm) {
+        while (sizePt > LEAST_TITLE_PT
+                && fonts.widthMm(yardName, TITLE.sized(sizePt)) + fonts.widthMm(rest, PAGE_TITLE.sized(sizePt))
+                        > widthMm) {
             sizePt -= 0.5;
         }
-        Typesetter.Fitted name = Typesetter.onOneLine(
-                yardName, TITLE.sized(sizePt), LEAST_TITLE_PT, widthMm - whatMm(what, sizePt), fonts);
+        double mostMm = yardName.isBlank() ? widthMm : MOST_FOR_WHAT * widthMm;
+        Typesetter.Fitted behind = Typesetter.onOneLine(rest, PAGE_TITLE.sized(sizePt), LEAST_TITLE_PT, mostMm, fonts);
+        double leftMm = widthMm - fonts.widthMm(behind.words(), behind.type());
+        Typesetter.Fitted name = Typesetter.onOneLine(yardName, TITLE.sized(sizePt), LEAST_TITLE_PT, leftMm, fonts);
         canvas.write(Run.plain(at, name.words(), name.type(), ink(Role.INK)));
-        Point behind = at.plus(fonts.widthMm(name.words(), name.type()), 0);
-        canvas.write(Run.plain(behind, what, PAGE_TITLE.sized(sizePt), ink(Role.INK)));
-    }
-
-    private double nameMm(double sizePt) {
-        return fonts.widthMm(yardName, TITLE.sized(sizePt));
-    }
-
-    private double whatMm(String what, double sizePt) {
-        return fonts.widthMm(what, PAGE_TITLE.sized(sizePt));
-    }
-
-    private double right(Canvas canvas, PaperRect inside, double baseline, String words) {
-        double widthMm = fonts.widthMm(words, DATE);
-        canvas.write(Run.plain(new Point(inside.rightMm() - widthMm, baseline), words, DATE, ink(Role.SOFT)));
-        return widthMm;
-    }
-
-    private double blankDate(Canvas canvas, PaperRect inside, double baseline) {
-        double widthMm = fonts.widthMm("date", DATE) + 1.5 + BLANK_MM;
-        double left = inside.rightMm() - widthMm;
-        canvas.write(Run.plain(new Point(left, baseline), "date", DATE, ink(Role.SOFT)));
-        Point end = new Point(inside.rightMm(), baseline + 0.4);
-        blocks().rule(canvas, end.plus(-BLANK_MM, 0), end, Role.SOFT);
-        return widthMm;
+        double nameMm = fonts.widthMm(name.words(), name.type());
+        canvas.write(Run.plain(at.plus(nameMm, 0), behind.words(), behind.type(), ink(Role.INK)));
     }
 
     private void foot(Canvas canvas, Page page, String number) {

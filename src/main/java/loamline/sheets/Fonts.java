@@ -44,7 +44,9 @@ public final class Fonts implements TextMeasure {
             if (in == null) {
                 throw new IOException("no " + FOLDER + file + " on the class path");
             }
-            return new TTFParser().parse(new RandomAccessReadBuffer(in));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            font.setEnableGsub(false); // a joined ff would be copied from the page as a character of its own
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -28,7 +28,7 @@ import loamline.scene.Scene;
  */
 public record ImagePainter(Fonts fonts, double dpi, Ink ground) {
     private static final double MM_PER_INCH = 25.4;
-    private static final String PNG_METADATA = "javax_imageio_1.0";
+    private static final String PNG_METADATA = "javax_imageio_png_1.0";
 
     /** A scene as a PNG that knows its resolution and nothing else. */
     public byte[] png(Scene scene) {
@@ -65,10 +65,7 @@ public record ImagePainter(Fonts fonts, double dpi, Ink ground) {
             IIOMetadata metadata = writer.getDefaultImageMetadata(
                     ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam());
             IIOMetadataNode root = new IIOMetadataNode(PNG_METADATA);
-            IIOMetadataNode dimension = new IIOMetadataNode("Dimension");
-            dimension.appendChild(pixels("HorizontalPixelSize"));
-            dimension.appendChild(pixels("VerticalPixelSize"));
-            root.appendChild(dimension);
+            root.appendChild(resolution());
             metadata.mergeTree(PNG_METADATA, root);
             writer.setOutput(out);
             writer.write(new IIOImage(image, null, metadata));
@@ -80,9 +77,13 @@ public record ImagePainter(Fonts fonts, double dpi, Ink ground) {
         return bytes.toByteArray();
     }
 
-    private IIOMetadataNode pixels(String name) {
-        IIOMetadataNode node = new IIOMetadataNode(name);
-        node.setAttribute("value", Double.toString(MM_PER_INCH / dpi));
+    /** Pixels to the metre, as PNG wants them (W3C PNG, section 11.3.4.3). */
+    private IIOMetadataNode resolution() {
+        String perMetre = Long.toString(Math.round(1000 * dpi / MM_PER_INCH));
+        IIOMetadataNode node = new IIOMetadataNode("pHYs");
+        node.setAttribute("pixelsPerUnitXAxis", perMetre);
+        node.setAttribute("pixelsPerUnitYAxis", perMetre);
+        node.setAttribute("unitSpecifier", "meter");
         return node;
     }
 }

@@ -26,7 +26,7 @@ import loamline.yard.Zone;
 record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options, Blocks blocks) {
     private static final String CAUTION =
             "Call the utility locating service before probing. Mark heads, wires and dog fences first.";
-    private static final double TILE_GAP_MM = 1.6;
+    static final double TILE_GAP_MM = 1.6;
     /** Signs nearer than this, middle to middle, touch or nearly do, mm. */
     private static final double CROWDED_MM = 5;
     /** A yard without anything in it is shown as this much ground, m. */
@@ -71,22 +71,16 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
         MapFit overview = overviewFit();
         List<Page> pages = new ArrayList<>();
         for (Composite bag : plan.composites()) {
-            if (crowded(bag, overview.view())) {
-                Optional<Page> whole = detail(bag, bag.zones(), overview.denominator());
-                if (whole.isPresent() || bag.zones().size() == 1) {
-                    whole.ifPresent(pages::add);
-                } else {
-                    bag.zones()
-                            .forEach(zone -> detail(bag, List.of(zone), overview.denominator())
-                                    .ifPresent(pages::add));
-                }
+            Optional<Page> whole = detail(bag, bag.zones(), overview);
+            whole.ifPresent(pages::add);
+            if (whole.isEmpty() && bag.zones().size() > 1) {
+                bag.zones().forEach(zone -> detail(bag, List.of(zone), overview).ifPresent(pages::add));
             }
         }
         return pages;
     }
 
-    private boolean crowded(Composite bag, View view) {
-        List<Point> signs = coresOf(bag).map(PlannedCore::at).toList();
+    private static boolean crowded(List<Point> signs, View view) {
         for (int i = 0; i < signs.size(); i++) {
             for (int j = 0; j < i; j++) {
                 if (signs.get(i).distanceTo(signs.get(j)) < view.metres(CROWDED_MM)) {
@@ -101,17 +95,24 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
         return plan.cores().stream().filter(core -> core.composite().equals(bag.name()));
     }
 
-    /** The page of some zones of a bag; empty if they would be shown no larger. */
-    private Optional<Page> detail(Composite bag, List<String> names, int overviewDenominator) {
+    /** The page of some zones of a bag; empty if they are not crowded or would be shown no larger. */
+    private Optional<Page> detail(Composite bag, List<String> names, MapFit overview) {
+        List<Point> signs = coresOf(bag)
+                .filter(core -> names.contains(core.zone()))
+                .map(PlannedCore::at)
+                .toList();
+        if (!crowded(signs, overview.view())) {
+            return Optional.empty();
+        }
         Stream<Point> corners = Stream.concat(
+                signs.stream(),
                 zones.stream()
                         .filter(zone -> names.contains(zone.name()))
-                        .flatMap(zone -> zone.net().outline().vertices()),
-                coresOf(bag).filter(core -> names.contains(core.zone())).map(PlannedCore::at));
+                        .flatMap(zone -> zone.net().outline().vertices()));
         CorePlan own = only(bag);
         return Box.around(corners)
                 .map(box -> fit(box, own, Page::body))
-                .filter(fit -> fit.denominator() < overviewDenominator)
+                .filter(fit -> fit.denominator() < overview.denominator())
                 .map(fit -> new Page(
                         fit.place().paper(),
                         "bag " + bag.name() + ", " + String.join(", ", names),

@@ -21,6 +21,8 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
     static final double BY_HAND_MM = 9.2;
 
     private static final double PADDING_MM = 1.6;
+    /** Room over and under the words of a row together. */
+    private static final double LEAD_MM = 0.8;
 
     Table {
         fields = List.copyOf(fields);
@@ -44,7 +46,11 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
         }
 
         Field strong() {
-            return new Field(head, share, side, Blocks.STRONG, role);
+            return new Field(head, share, side, Type.bold(type.sizePt()), role);
+        }
+
+        Field sized(double sizePt) {
+            return new Field(head, share, side, type.sized(sizePt), role);
         }
 
         Field soft() {
@@ -89,7 +95,7 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
     private double heightMm(List<Block> cells, PaperRect room) {
         List<PaperRect> columns = cells(room);
         return IntStream.range(0, cells.size())
-                .mapToDouble(i -> cells.get(i).heightMm(columns.get(i).widthMm()) + 1.6)
+                .mapToDouble(i -> cells.get(i).heightMm(columns.get(i).widthMm()) + LEAD_MM)
                 .reduce(rowMm, Math::max);
     }
 

@@ -42,7 +42,7 @@ record TallyPages(WalkFacts facts, Blocks blocks, PaperRect paper) {
         return Stream.of(
                         "wet: 1 dry, 2 slightly moist, 3 moist, 4 wet",
                         "spare: ring the one that was taken",
-                        "layers: from, to and a word, such as " + layers)
+                        "layers: " + layers)
                 .map(hint -> blocks.paragraph(hint, Blocks.SMALL, Role.SOFT))
                 .toList();
     }
@@ -64,7 +64,7 @@ record TallyPages(WalkFacts facts, Blocks blocks, PaperRect paper) {
         boolean us = facts.figures().units() == UnitSystem.US;
         String unit = us ? " in" : " cm";
         List<Table.Field> fields = List.of(
-                Table.Field.words("core", 11).strong(),
+                new Table.Field("core", 11, Blocks.Side.LEFT, Blocks.STRONG, Role.INK),
                 Table.Field.words("zone", 27),
                 Table.Field.words("depth" + unit, 16),
                 Table.Field.words("refused at" + unit, 20),

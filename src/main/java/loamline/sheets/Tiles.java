@@ -19,6 +19,9 @@ record Tiles(Blocks blocks, WalkFacts facts) {
     private static final double GAP_MM = 4;
     private static final Type LABEL = Type.regular(6.8);
     private static final Type VALUE = Type.bold(10.5);
+    /** Letters of zone names that a tile has room for. */
+    private static final int LONGEST_NAMES = 36;
+
     /** More bags than this, and a walk through all of them, are told together. */
     private static final int MOST_BAGS = 3;
 
@@ -50,10 +53,18 @@ record Tiles(Blocks blocks, WalkFacts facts) {
         return facts.walkOf(bag)
                 .filter(walk -> walk.lengthM() > 0)
                 .map(walk -> tile(
-                        "Bag " + bag.name() + " · " + WalkFacts.zones(bag),
+                        "Bag " + bag.name() + " · " + zones(bag),
                         cores + " · " + facts.figures().length(walk.lengthM()),
                         WalkFacts.verdict(walk)))
-                .orElseGet(() -> tile("Bag " + bag.name(), cores, WalkFacts.zones(bag)));
+                .orElseGet(() -> tile("Bag " + bag.name(), cores, zones(bag)));
+    }
+
+    /** The bag's zones by name, or their number where the names are too long for a tile. */
+    private static String zones(Composite bag) {
+        String names = WalkFacts.zones(bag);
+        return names.length() <= LONGEST_NAMES
+                ? names
+                : Figures.count(bag.zones().size(), "zone");
     }
 
     private Block allBags() {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -263,7 +264,7 @@ class CsvTableTest {
         CsvText text = new CsvText()
                 .row(List.of("cup", "ml", "x_m"))
                 .row(List.of("a, \"b\"\nc", 0.1, 1e-7))
-                .row(java.util.Arrays.asList("plain", 3, null));
+                .row(Arrays.asList("plain", 3, null));
         assertThat(text.toString()).isEqualTo("cup,ml,x_m\n\"a, \"\"b\"\"\nc\",0.1,1.0E-7\nplain,3,\n");
         CsvTable table = parse(text.toString());
         assertThat(table.rows().get(0).need(CUP)).isEqualTo("a, \"b\"\nc");

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
@@ -201,7 +202,7 @@ class ImageryTest {
         assertThat(codes(folder)).containsExactly("FILE_IS_FOLDER");
     }
 
-    private static java.util.List<String> codes(Path file) {
+    private static List<String> codes(Path file) {
         Read<Imagery> read = Imagery.read(file);
         assertThat(read.value()).isEmpty();
         return read.problems().stream().map(Problem::code).toList();

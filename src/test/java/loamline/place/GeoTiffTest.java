@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -89,7 +90,7 @@ class GeoTiffTest {
     @Test
     void aPlainImageHasNoPlace() throws Exception {
         GeoTiff tiff = read(TiffFixture.plain(40, 30));
-        assertThat(tiff).isEqualTo(new GeoTiff(40, 30, java.util.Optional.empty(), java.util.Optional.empty()));
+        assertThat(tiff).isEqualTo(new GeoTiff(40, 30, Optional.empty(), Optional.empty()));
     }
 
     @Test
