@@ -30,6 +30,9 @@ public final class Main {
         } catch (IOException e) {
             err.println("error demo " + e.getMessage());
             return 2;
+        } catch (UnsupportedOperationException e) {
+            out.println("The window cannot be opened (" + e.getMessage() + "), so the demo is written to files.");
+            return Demo.write(out, err);
         }
     }
 }

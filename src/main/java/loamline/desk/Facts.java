@@ -115,7 +115,7 @@ record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
             rows.add(new Row("Walk " + walk.composite(), Formatting.format(Measure.LENGTH, walk.lengthM(), units, 0)));
         }
         return new Facts(
-                results.yard().name(),
+                results.yard().name().isBlank() ? "Yard" : results.yard().name(),
                 "Click a core or a zone to see its facts.",
                 rows,
                 why(results.plan().accounts(), "/walks/0/lengthM"));

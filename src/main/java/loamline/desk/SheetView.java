@@ -6,6 +6,7 @@ import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
 import javafx.scene.control.TextField;
@@ -42,7 +43,15 @@ final class SheetView extends VBox {
         refused.setManaged(false);
         getChildren().addAll(lines, tools());
         session.results().addListener((o, before, now) -> fill());
-        session.units().addListener((o, before, now) -> fill());
+        session.units().addListener((o, before, now) -> {
+            Parsing.parse(Measure.LENGTH, edge.getText(), before).value().ifPresent(this::showEdge);
+            fill();
+        });
+    }
+
+    private void showEdge(double edgeM) {
+        edge.setText(
+                Formatting.format(Measure.LENGTH, edgeM, session.units().get()).text());
     }
 
     private Node tools() {
@@ -56,15 +65,16 @@ final class SheetView extends VBox {
         field(fields, 0, "Bags", bags);
         field(fields, 1, "Cores a bag", cores);
         field(fields, 2, "Off edges", edge);
-        field(fields, 3, "In the stratum", place);
+        field(fields, 3, "Place", place);
         VBox tools = new VBox(8, plan, fields, refused);
         tools.getStyleClass().add("tools");
         return tools;
     }
 
-    private static void field(GridPane grid, int row, String name, javafx.scene.control.Control control) {
+    private static void field(GridPane grid, int row, String name, Control control) {
         Label label = new Label(name);
         label.setLabelFor(control);
+        label.setMinWidth(USE_PREF_SIZE);
         control.setAccessibleText(name);
         control.setMaxWidth(Double.MAX_VALUE);
         GridPane.setHgrow(control, Priority.ALWAYS);
@@ -82,9 +92,7 @@ final class SheetView extends VBox {
         refused.setManaged(!complaint.isEmpty());
         if (complaint.isEmpty()) {
             double edgeM = parsed.value().getAsDouble();
-            edge.setText(
-                    Formatting.editable(Measure.LENGTH, edgeM, session.units().get())
-                            .text());
+            showEdge(edgeM);
             session.results().get().ifPresent(results -> session.plan(results.yard(), options(edgeM)));
         }
     }

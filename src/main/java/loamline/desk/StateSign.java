@@ -1,5 +1,6 @@
 package loamline.desk;
 
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
@@ -16,20 +17,15 @@ final class StateSign {
             case NOT_STARTED, DONE -> new Circle(8);
             case NEEDS_YOU -> new Polygon(8, 0, 16, 15, 0, 15);
         };
-        shape.getStyleClass()
-                .addAll(
-                        "sign",
-                        "sign-"
-                                + state.name()
-                                        .toLowerCase(java.util.Locale.ROOT)
-                                        .replace('_', '-'));
+        String kind = state.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        shape.getStyleClass().addAll("sign", "sign-" + kind);
         Label mark = new Label(
                 switch (state) {
                     case NOT_STARTED -> "";
                     case NEEDS_YOU -> "!";
                     case DONE -> "✓";
                 });
-        mark.getStyleClass().add("sign-mark");
+        mark.getStyleClass().addAll("sign-mark", "mark-" + kind);
         StackPane sign = new StackPane(shape, mark);
         sign.setMinWidth(18);
         sign.setMaxHeight(20);
