@@ -18,6 +18,8 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The house rules of docs/architecture.md, without exceptions. */
 @AnalyzeClasses(packages = "loamline", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -38,6 +40,8 @@ class ArchitectureTest {
             "findings", List.of("water", "sun"), // a core is set beside modelled water and sun
             "cli", List.of()); // commands drive the rooms, never the window
 
+    private static final Pattern ROOM = Pattern.compile("^loamline\\.(\\w+)");
+
     private static int floorOf(String room) {
         for (int i = 0; i < FLOORS.size(); i++) {
             if (FLOORS.get(i).contains(room)) {
@@ -48,8 +52,8 @@ class ArchitectureTest {
     }
 
     private static String roomOf(JavaClass type) {
-        String[] parts = type.getPackageName().split("\\.");
-        return parts.length > 1 && parts[0].equals("loamline") ? parts[1] : "";
+        Matcher room = ROOM.matcher(type.getPackageName());
+        return room.find() ? room.group(1) : "";
     }
 
     @ArchTest
@@ -94,6 +98,12 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule jacksonStaysInFiles = only("files", "com.fasterxml..", "bytes are the files' business");
+
+    @ArchTest
+    static final ArchRule csvStaysInFiles = only("files", "de.siegmar..", "bytes are the files' business");
+
+    @ArchTest
+    static final ArchRule gpxStaysInFiles = only("files", "io.jenetics..", "bytes are the files' business");
 
     private static ArchRule only(String room, String library, String why) {
         return noClasses()
@@ -170,6 +180,9 @@ class ArchitectureTest {
     static final ArchRule valuesDoNotChange = fields().that()
             .areDeclaredInClassesThat()
             .resideInAnyPackage("loamline.yard..", "loamline.account..", "loamline.geometry..")
+            .and()
+            .areDeclaredInClassesThat()
+            .arePublic()
             .should()
             .beFinal();
 

@@ -54,4 +54,9 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     public boolean contains(Point p) {
         return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
     }
+
+    /** Its four corners as an outline. */
+    public Outline outline() {
+        return Outline.of(minX, minY, maxX, minY, maxX, maxY, minX, maxY);
+    }
 }

@@ -67,6 +67,21 @@ public record Polyline(List<Point> points) implements Shape {
         return new Polyline(cut);
     }
 
+    /** The point on the line that is nearest to another; of equals, the first along the line. */
+    public Point nearestTo(Point p) {
+        Point nearest = points.get(0);
+        for (int i = 1; i < points.size(); i++) {
+            Point from = points.get(i - 1);
+            Point to = points.get(i);
+            double side = from.distanceTo(to);
+            double along = ((p.x() - from.x()) * (to.x() - from.x()) + (p.y() - from.y()) * (to.y() - from.y()))
+                    / (side * side);
+            Point foot = side == 0 || along <= 0 ? from : along >= 1 ? to : from.towards(to, along);
+            nearest = p.distanceTo(foot) < p.distanceTo(nearest) ? foot : nearest;
+        }
+        return nearest;
+    }
+
     @Override
     public Stream<Point> vertices() {
         return points.stream();

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiPolygon;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -38,6 +39,10 @@ public final class Region {
     static Region of(Geometry g) {
         MultiPolygon areal = Jts.areal(g);
         return areal.isEmpty() ? EMPTY : new Region(areal);
+    }
+
+    MultiPolygon area() {
+        return area;
     }
 
     /** The ground an outline encloses, repaired where it must be; {@link Repair} tells what was wrong. */
@@ -115,11 +120,13 @@ public final class Region {
         return locator.locate(Jts.coordinate(p)) == Location.INTERIOR;
     }
 
-    /** Distance from a point to the nearest ring, in metres; infinite for an empty region. */
+    /** Distance from a point to the nearest ring, in metres; infinite for an empty region. Not for many points. */
     public double distanceToEdge(Point p) {
-        return isEmpty()
-                ? Double.POSITIVE_INFINITY
-                : IndexedFacetDistance.distance(area.getBoundary(), Jts.FACTORY.createPoint(Jts.coordinate(p)));
+        return new EdgeDistance(this).to(p);
+    }
+
+    IndexedFacetDistance edges() {
+        return new IndexedFacetDistance(area.getBoundary());
     }
 
     /** Centre of gravity, which may lie outside; empty for an empty region. */
@@ -149,6 +156,10 @@ public final class Region {
                 .sorted((a, b) -> Double.compare(b.getArea(), a.getArea()))
                 .map(Region::of)
                 .toList();
+    }
+
+    List<Polygon> polygons() {
+        return Jts.polygons(area);
     }
 
     /** The rings that bound the region. */

@@ -15,7 +15,8 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
  *
  * <p>Case by case: points given twice in a row count once; a ring of fewer than three different points is left
  * out; a ring that crosses itself keeps all its lobes (a bow-tie of two unit triangles has their area, not
- * their difference); a hole that lies outside its shell is left out; parts that overlap count once.
+ * their difference); a part that crosses itself more than {@value #MAX_CROSSINGS} times is left out; a hole
+ * that lies outside its shell is left out; parts that overlap count once.
  */
 public final class Repair {
     private Repair() {}
@@ -25,6 +26,7 @@ public final class Repair {
         POINT_REPEATED,
         TOO_FEW_POINTS,
         SELF_CROSSING,
+        TANGLED,
         HOLE_OUTSIDE,
         PARTS_OVERLAP,
         NO_AREA
@@ -81,6 +83,9 @@ public final class Repair {
     /** Parts that share less than this share of their area only touch; covers rounding of the union. */
     private static final double OVERLAP_SHARE = 1e-9;
 
+    /** No hand draws as many; mending takes a time that grows with them, about 1 s for this many. */
+    static final int MAX_CROSSINGS = 10_000;
+
     private static Geometry piece(Outline.Part part, List<Note> notes) {
         List<Point> shell = distinct(part.shell(), notes);
         if (shell.size() < 3) {
@@ -98,7 +103,11 @@ public final class Repair {
         if (error == null) {
             return drawn;
         }
-        notes.add(new Note(kindOf(error), Jts.point(error.getCoordinate()), 1));
+        boolean isTangled = Crossings.isMoreThan(MAX_CROSSINGS, drawn);
+        notes.add(new Note(isTangled ? Kind.TANGLED : kindOf(error), Jts.point(error.getCoordinate()), 1));
+        if (isTangled) {
+            return Jts.FACTORY.createPolygon();
+        }
         return OverlayNGRobust.union(GeometryFixer.fix(drawn));
     }
 
@@ -111,16 +120,15 @@ public final class Repair {
     /** A ring without points repeated in a row; notes repeats and rings left with too few points. */
     private static List<Point> distinct(List<Point> ring, List<Note> notes) {
         List<Point> kept = new ArrayList<>(ring.size());
+        List<Point> repeats = new ArrayList<>();
         for (Point p : ring) {
-            if (kept.isEmpty() || !kept.get(kept.size() - 1).equals(p)) {
-                kept.add(p);
-            }
+            (kept.isEmpty() || !kept.get(kept.size() - 1).equals(p) ? kept : repeats).add(p);
         }
         while (kept.size() > 1 && kept.get(0).equals(kept.get(kept.size() - 1))) {
-            kept.remove(kept.size() - 1);
+            repeats.add(kept.remove(kept.size() - 1));
         }
-        if (kept.size() < ring.size()) {
-            notes.add(new Note(Kind.POINT_REPEATED, ring.get(0), ring.size() - kept.size()));
+        if (!repeats.isEmpty()) {
+            notes.add(new Note(Kind.POINT_REPEATED, repeats.get(0), repeats.size()));
         }
         if (kept.size() < 3 && !ring.isEmpty()) {
             notes.add(new Note(Kind.TOO_FEW_POINTS, ring.get(0), 1));

@@ -19,4 +19,12 @@ public record LonLat(double lonDeg, double latDeg) {
     public static boolean isOnEarth(double lonDeg, double latDeg) {
         return Math.abs(lonDeg) <= 180 && Math.abs(latDeg) <= 90;
     }
+
+    /** A longitude, or a difference of two, brought into -180 to 180 by a whole turn; at most one turn away. */
+    public static double wrapped(double lonDeg) {
+        if (lonDeg > 180) {
+            return lonDeg - 360;
+        }
+        return lonDeg < -180 ? lonDeg + 360 : lonDeg;
+    }
 }

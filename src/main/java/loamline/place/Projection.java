@@ -52,7 +52,7 @@ public final class Projection {
         double[] back = apply(toPlane, first[0], first[1]);
         double lat = first[1] + (p.y() - back[1]) / METRES_PER_DEGREE;
         double lon = first[0] + (p.x() - back[0]) / (METRES_PER_DEGREE * Math.cos(Math.toRadians(first[1])));
-        return new LonLat(twelveDecimals(lon), twelveDecimals(lat));
+        return new LonLat(LonLat.wrapped(twelveDecimals(lon)), twelveDecimals(lat));
     }
 
     private static double twelveDecimals(double degrees) {

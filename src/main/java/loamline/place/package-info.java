@@ -1,5 +1,5 @@
 /**
- * Where the yard lies: the yard's own plane in metres and WGS 84, and back.
+ * Where the yard and its image lie: the yard's own plane in metres and WGS 84, and back; coordinate reference systems.
  *
  * <p>This is the only room that sees Apache SIS, and no SIS type leaves it.
  */

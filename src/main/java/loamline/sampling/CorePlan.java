@@ -3,6 +3,7 @@ package loamline.sampling;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import loamline.account.Account;
 import loamline.account.Problem;
@@ -45,9 +46,12 @@ public record CorePlan(
      * @param name A, B, C …, or the name its owner gave
      * @param zones names of the zones that share it
      * @param cores number of cores, spares not counted
-     * @param areaM2 eligible ground, m²
-     * @param stratumAreaCv standard deviation of the strata's areas over their mean, within zones, the worst zone
-     * @param mssdM2 mean squared distance from the eligible ground to the nearest core of the zone, m²
+     * @param areaM2 net turf of its zones, m²
+     * @param eligibleM2 the part of it where cores may be taken, m²
+     * @param stratumAreaCv standard deviation of the strata's areas over their mean, in the worst zone; empty for
+     *     cores that were kept where they are, which have no strata
+     * @param mssdM2 mean squared distance from the eligible ground to the nearest core of the bag, m²; empty
+     *     without eligible ground
      * @param strata the ground each core stands for
      * @param probe the tool
      * @param volumeMl soil in the bag, ml
@@ -57,8 +61,9 @@ public record CorePlan(
             List<String> zones,
             int cores,
             double areaM2,
-            double stratumAreaCv,
-            double mssdM2,
+            double eligibleM2,
+            OptionalDouble stratumAreaCv,
+            OptionalDouble mssdM2,
             List<Stratum> strata,
             Probe probe,
             double volumeMl) {

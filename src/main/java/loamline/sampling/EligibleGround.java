@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import loamline.geometry.Region;
+import loamline.geometry.Shape;
 import loamline.yard.Barrier;
+import loamline.yard.Boundary;
 import loamline.yard.Head;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
@@ -16,7 +18,7 @@ import loamline.yard.Zones;
 
 /**
  * Where cores may be taken: turf, less a margin along every edge that is not just the line between two zones,
- * and less everything that spoils a sample.
+ * less everything that spoils a sample, and within the property line if there is one.
  */
 final class EligibleGround {
     /**
@@ -47,10 +49,18 @@ final class EligibleGround {
         Region turf = Region.union(
                 yard.all(Turf.class).map(t -> Region.of(t.outline())).toList());
         Region closed = turf.buffer(TRACING_GAP_M).buffer(-TRACING_GAP_M);
-        return new EligibleGround(Region.union(off), closed.union(turf).buffer(-options.edgeBufferM()));
+        Region inner = closed.union(turf).buffer(-options.edgeBufferM());
+        return new EligibleGround(Region.union(off), withinTheLot(yard, inner));
     }
 
-    private static Region around(loamline.geometry.Shape shape, double radiusM) {
+    /** Turf traced beyond the property line is somebody else's: no core is taken there. */
+    private static Region withinTheLot(Yard yard, Region turf) {
+        Region lot = Region.union(
+                yard.all(Boundary.class).map(b -> Region.of(b.outline())).toList());
+        return lot.isEmpty() ? turf : turf.intersection(lot);
+    }
+
+    private static Region around(Shape shape, double radiusM) {
         return Region.around(shape, radiusM * CHORD_ALLOWANCE);
     }
 

@@ -57,4 +57,20 @@ public record PlanOptions(
             Rounds.ONE,
             false,
             Probe.USUAL);
+
+    /** The same options, but the yard's own cores stay where they are. */
+    public PlanOptions kept() {
+        return new PlanOptions(
+                kits,
+                coresPerComposite,
+                edgeBufferM,
+                trunkBufferM,
+                headBufferM,
+                place,
+                sparesPerStratum,
+                seed,
+                walk,
+                true,
+                probe);
+    }
 }

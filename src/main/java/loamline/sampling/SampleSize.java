@@ -11,6 +11,9 @@ public final class SampleSize {
             "petersen-calvin",
             "From memory of Petersen & Calvin, Sampling, in Methods of Soil Analysis Part 1 (SSSA): n = (t·CV/E)²");
 
+    /** Two-sided confidence that plans quote: common practice, no source. */
+    public static final double USUAL_CONFIDENCE = 0.90;
+
     /** More cores than anyone takes: the search stops here. */
     private static final int MOST = 100_000;
 

@@ -1,9 +1,10 @@
 package loamline.sampling;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -22,6 +23,8 @@ import java.util.function.Function;
 record TraitTable(List<String> traits, List<double[][]> columns, List<String[]> words) {
     /** Variance below this is rounding: no difference between zones. */
     private static final double NO_VARIANCE = 1e-12;
+
+    private static final MathContext THREE_DIGITS = new MathContext(3);
 
     static TraitTable of(List<ZoneTraits> zones) {
         Builder table = new Builder(zones);
@@ -105,7 +108,9 @@ record TraitTable(List<String> traits, List<double[][]> columns, List<String[]> 
     }
 
     private static String shown(double value) {
-        return Double.isNaN(value) ? "" : String.format(Locale.ROOT, "%.3g", value);
+        return Double.isNaN(value)
+                ? ""
+                : new BigDecimal(value).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
     }
 
     /** Squared distance between two weighted groups of zones along one trait. */

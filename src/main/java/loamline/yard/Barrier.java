@@ -36,8 +36,13 @@ public record Barrier(
      *
      * @param atM middle of the gap, metres along the line from its first point
      * @param widthM m
+     * @param extras what a file said beyond this
      */
-    public record Opening(double atM, double widthM) {}
+    public record Opening(double atM, double widthM, Extras extras) {
+        public Opening(double atM, double widthM) {
+            this(atM, widthM, Extras.NONE);
+        }
+    }
 
     /** The stretches between the gaps, in order along the line; the whole line if there are none. */
     public List<Polyline> closedStretches() {

@@ -9,7 +9,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Members of a file that this program does not understand, kept to be written back: a tree of maps, lists,
- * strings, numbers, booleans and null, in the order read.
+ * strings, numbers, booleans and null, in the order read. Whole numbers are Long or, if longer, BigInteger;
+ * others are Double, or BigDecimal where no double is the same number.
+ *
+ * <p>What a file says beyond a feature is laid out as the feature itself is in GeoJSON: members of the feature
+ * stand at the top, further properties under {@code properties}, members of its geometry under {@code
+ * geometry}.
  *
  * @param members by name; deeply copied and unmodifiable
  */

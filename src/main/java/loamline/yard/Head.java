@@ -35,6 +35,12 @@ public record Head(
         Point at,
         Extras extras)
         implements Feature {
+    /** The arc where nobody gave one, degrees. */
+    public static final double FULL_CIRCLE_DEG = 360;
+
+    /** The profile where nobody gave one: common practice, no source. */
+    public static final Profile DEFAULT_PROFILE = Profile.Named.CONE;
+
     @Override
     public Optional<Kind> kind() {
         return Optional.of(Kind.HEAD);

@@ -16,6 +16,9 @@ import loamline.geometry.Shape;
  */
 public record Panel(String key, double heightM, double bottomM, double tiltDeg, Polyline base, Extras extras)
         implements Feature {
+    /** Height where nobody gave one, m: a window's, common practice, no source. */
+    public static final double DEFAULT_HEIGHT_M = 1.2;
+
     @Override
     public Optional<Kind> kind() {
         return Optional.of(Kind.PANEL);

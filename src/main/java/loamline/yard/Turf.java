@@ -27,6 +27,9 @@ public record Turf(
         Outline outline,
         Extras extras)
         implements Feature {
+    /** The zone where nobody named one. */
+    public static final String DEFAULT_ZONE = "turf";
+
     @Override
     public Optional<Kind> kind() {
         return Optional.of(Kind.TURF);

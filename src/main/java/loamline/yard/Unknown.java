@@ -4,10 +4,11 @@ import java.util.Optional;
 import loamline.geometry.Shape;
 
 /**
- * A feature of a kind that this program does not know, kept as it stood in the file.
+ * A feature of a kind that this program does not know, or that it could not read: kept as it stood in the
+ * file, so that saving loses nothing and the features after it keep their positions.
  *
  * @param key unique in the yard
- * @param extras the whole feature as read: geometry, properties and all
+ * @param extras the whole feature as read, without its key: geometry, properties and all
  */
 public record Unknown(String key, Extras extras) implements Feature {
     @Override

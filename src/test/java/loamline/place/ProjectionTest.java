@@ -73,4 +73,12 @@ class ProjectionTest {
         Point p = Frame.onStep(new Point(x, y));
         assertThat(projection.toYard(projection.toEarth(p))).isEqualTo(p);
     }
+
+    @Test
+    void aYardOnTheAntimeridianHasPlacesOnBothSidesOfIt() {
+        Projection projection = new Projection(new LonLat(179.9999, -17));
+        assertThat(projection.toEarth(new Point(21, 0)).lonDeg()).isNegative();
+        assertThat(projection.toEarth(new Point(-21, 0)).lonDeg()).isPositive();
+        assertThat(projection.toYard(projection.toEarth(new Point(21, 3)))).isEqualTo(new Point(21, 3));
+    }
 }

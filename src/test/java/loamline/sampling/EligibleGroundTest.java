@@ -7,8 +7,10 @@ import static loamline.yard.YardFixtures.yard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.yard.Boundary;
 import loamline.yard.Extras;
 import loamline.yard.KeepAway;
 import loamline.yard.Yard;
@@ -73,5 +75,12 @@ class EligibleGroundTest {
     void aNarrowStripHasNoRoomForACore() {
         assertThat(eligible(yard(turf("strip", box(0, 0, 1.5, 30))), 0, 1).isEmpty())
                 .isTrue();
+    }
+
+    @Test
+    void staysWithinThePropertyLine() {
+        Yard yard =
+                yard(new Boundary("lot", "", Outline.of(box(0, 0, 10, 20)), Extras.NONE), turf("a", box(0, 0, 20, 20)));
+        assertThat(eligible(yard, 0, 1).areaM2()).isCloseTo(9 * 18, within(1e-9));
     }
 }

@@ -47,7 +47,7 @@ class GroupingTest {
         assertThat(grouping.merges()).hasSize(2);
         assertThat(grouping.merges().get(0).cost()).isCloseTo(0, within(1e-12));
         assertThat(grouping.merges().get(1).cost()).isCloseTo(1, within(1e-12));
-        assertThat(grouping.merges().get(1).why()).isEqualTo("They differ most in trouble (0.00 against 1.00).");
+        assertThat(grouping.merges().get(1).why()).isEqualTo("They differ most in trouble (0 against 1).");
     }
 
     @Test

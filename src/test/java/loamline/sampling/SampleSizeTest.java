@@ -35,4 +35,12 @@ class SampleSizeTest {
         assertThatThrownBy(() -> SampleSize.coresFor(Double.NaN, 10, 0.95)).hasMessageContaining("cvPct");
         assertThatThrownBy(() -> SampleSize.coresFor(30, 0, 0.95)).hasMessageContaining("errorPct");
     }
+
+    @Test
+    void aBagOfTwelveQuotesThePublishedSpread() {
+        // t(11, 90 %) = 1.7959; K: 30 %, so 1.7959 · 30 / √12 = 15.55 %
+        assertThat(ExpectedError.of(12)).extracting(ExpectedError::element).containsExactly("P", "K", "OM");
+        assertThat(ExpectedError.of(12).get(1).halfWidthPct()).isCloseTo(15.55, within(0.005));
+        assertThat(ExpectedError.of(1)).isEmpty();
+    }
 }

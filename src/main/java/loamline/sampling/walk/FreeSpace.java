@@ -18,6 +18,7 @@ import loamline.yard.Barrier;
 import loamline.yard.Boundary;
 import loamline.yard.Building;
 import loamline.yard.Cover;
+import loamline.yard.Gate;
 import loamline.yard.Kind;
 import loamline.yard.Yard;
 
@@ -37,6 +38,7 @@ import loamline.yard.Yard;
  *       side only: the one from which most other stops can be reached, by the shorter ways if there are as many.
  *   <li>A stop in an obstacle or off the yard, by {@link #STOP_REACH_M} or less, is reached from the nearest open
  *       place; the straight leg from there counts. Farther in it cannot be reached, and {@link Ways#standing} says so.
+ *   <li>A yard's gate outside its boundary is reached by a straight way from the nearest place of the boundary.
  *   <li>More than {@link #MAX_EDGES} edges are too many. Then all walls, fences made solid, are moved outwards and
  *       smoothed until they have no more, and {@link #coarsenedM} says by how much at most. The ways are still free,
  *       but may be longer than the shortest, and a passage narrower than twice that may be lost.
@@ -54,6 +56,9 @@ public final class FreeSpace {
 
     /** What is looked at without smoothing; all ways of a yard with this many edges take some seconds. */
     public static final int MAX_EDGES = 6000;
+
+    /** Half the width of the way to a gate outside the boundary, m. */
+    private static final double GATE_WAY_M = 0.25;
 
     private final Region closed;
     private final Ground ground;
@@ -77,14 +82,35 @@ public final class FreeSpace {
                                 .filter(c -> c.cover() == Kind.WATER || c.cover() == Kind.BED)
                                 .map(Cover::outline))
                 .toList();
-        Region boundary = Region.union(
-                yard.all(Boundary.class).map(b -> Region.of(b.outline())).toList());
         return of(
                 solids.stream().map(Region::of).toList(),
                 yard.all(Barrier.class)
                         .flatMap(b -> b.closedStretches().stream())
                         .toList(),
-                Optional.of(boundary).filter(b -> !b.isEmpty()));
+                boundary(yard));
+    }
+
+    private static Optional<Region> boundary(Yard yard) {
+        Region property = Region.union(
+                yard.all(Boundary.class).map(b -> Region.of(b.outline())).toList());
+        if (property.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Region> parts = new ArrayList<>(List.of(property));
+        yard.all(Gate.class)
+                .map(Gate::at)
+                .filter(at -> !property.covers(at))
+                .forEach(at -> parts.add(way(at, property)));
+        return Optional.of(Region.union(parts));
+    }
+
+    /** The straight way to a gate from the nearest place of a property. */
+    private static Region way(Point gate, Region property) {
+        Point nearest = Edges.around(property, true).stream()
+                .map(edge -> edge.nearestTo(gate))
+                .min(Comparator.comparingDouble(gate::distanceTo))
+                .orElse(gate);
+        return Region.around(new Polyline(List.of(gate, nearest)), GATE_WAY_M);
     }
 
     /**

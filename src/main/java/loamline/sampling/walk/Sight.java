@@ -16,9 +16,8 @@ import java.util.Arrays;
  * <p><b>Accuracy.</b> Every decision is the sign of a {@link loamline.geometry.Turn}; lengths are rounded once.
  * <p><b>Cost.</b> O(n² log n) for n corners, each pair looked at once, and the number of edges cut by a ray for each
  * event.
- * <p><b>Reference.</b> Rotational plane sweep for visibility graphs: Lee 1978, Proximity and reachability in the plane,
- * from memory; de Berg et al., Computational Geometry, chapter on visibility graphs, from memory. Reduction to common
- * tangents: from memory, common practice.
+ * <p><b>Reference.</b> Visibility graph: Lozano-Pérez and Wesley 1979, CACM 22:560-570. Rotational sweep and reduction to
+ * common tangents: common practice, from memory.
  */
 final class Sight {
     /** Bits of a sort key that hold the corner; the rest hold its direction. */

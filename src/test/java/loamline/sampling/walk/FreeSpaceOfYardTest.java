@@ -3,6 +3,7 @@ package loamline.sampling.walk;
 import static loamline.yard.YardFixtures.box;
 import static loamline.yard.YardFixtures.building;
 import static loamline.yard.YardFixtures.cover;
+import static loamline.yard.YardFixtures.gate;
 import static loamline.yard.YardFixtures.yard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -66,6 +67,13 @@ class FreeSpaceOfYardTest {
         Boundary boundary = new Boundary(
                 "boundary", "", Outline.of(-1, -1, 2, -1, 2, 5, 8, 5, 8, -1, 11, -1, 11, 9, -1, 9), Extras.NONE);
         assertThat(distanceM(boundary)).isCloseTo(2 * Math.hypot(2, 5) + 6, within(1e-9));
+    }
+
+    @Test
+    void aGateOutsideTheBoundaryIsReachedByAStraightWay() {
+        Boundary boundary = new Boundary("boundary", "", Outline.of(box(-1, -5, 7, 5)), Extras.NONE);
+        assertThat(distanceM(boundary)).isInfinite();
+        assertThat(distanceM(boundary, gate(EAST.x(), EAST.y()))).isEqualTo(10);
     }
 
     @Test

@@ -1,0 +1,13 @@
+package loamline.scene;
+
+import java.util.function.Consumer;
+
+/** Something to draw on. Lengths are millimetres on paper from its upper left corner; x right, y down. */
+public interface Canvas {
+    void draw(Path path, Paint paint);
+
+    void write(Run run);
+
+    /** Draws with everything outside a window cut off. */
+    void within(PaperRect window, Consumer<Canvas> drawing);
+}

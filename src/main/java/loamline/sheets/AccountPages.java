@@ -1,0 +1,238 @@
+package loamline.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import loamline.account.Account;
+import loamline.account.Severity;
+import loamline.account.Source;
+import loamline.sampling.CorePlan.Composite;
+import loamline.sampling.CorePlan.Merge;
+import loamline.sampling.CorePlan.Walk;
+import loamline.sampling.ExpectedError;
+import loamline.scene.PaperRect;
+import loamline.scene.Role;
+import loamline.scene.Type;
+import loamline.yard.Zone;
+
+/** How the numbers of a walk plan came about: areas, bags, walks, then formulas and their sources. */
+record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect paper) {
+    private static final String CAUTION =
+            "Areas come from tracing and carry its error. Advice, not a substitute for local extension guidance.";
+    private static final double ROW_MM = 4.6;
+    private static final double DENSE_PT = 7.5;
+    private static final double SECTION_MM = 3.6;
+
+    /** Where the practice on the other pages comes from. */
+    private static final List<Source> PRACTICE = List.of(
+            new Source(
+                    "missouri-g6954",
+                    "Nathan & Fresenburg, University of Missouri Extension G6954: plastic bucket,"
+                            + " thatch off, air-dry, 1.5 to 2 cups to the lab"),
+            new Source(
+                    "georgia-plank",
+                    "Plank, University of Georgia, Sampling and Sample Preparation: clean plastic, no metal"));
+
+    List<Page> pages() {
+        Column column = new Column();
+        section(column, "Turf", zoneTable(), zones, this::words);
+        section(column, "Bags", bagTable(), facts.bags(), this::words);
+        section(column, "Walks", walkTable(), facts.plan().walks(), this::words);
+        section(column, "Zones that share a bag", mergeTable(), facts.plan().merges(), AccountPages::words);
+        doubts(column);
+        Citations citations = new Citations();
+        section(column, "Formulas", formulaTable(), formulas(citations), row -> row);
+        PRACTICE.forEach(citations::number);
+        column.add(SECTION_MM, heading("Sources"), sources(citations));
+        return column.pages(paper, "how these numbers came about", CAUTION);
+    }
+
+    private List<Block> sources(Citations citations) {
+        List<Block> lines = new ArrayList<>();
+        for (String citation : citations.cited) {
+            Block words = blocks.paragraph(citation, Blocks.SMALL, Role.INK);
+            lines.add(blocks.hanging("[" + (lines.size() + 1) + "]", 6, words, Blocks.SMALL));
+        }
+        return lines;
+    }
+
+    private Block heading(String words) {
+        return blocks.paragraph(words, Blocks.HEAD, Role.INK);
+    }
+
+    /** A table under its title, a row a thing; nothing where there is no thing. */
+    private <T> void section(
+            Column column, String title, Table table, List<T> things, Function<T, List<String>> words) {
+        if (!things.isEmpty()) {
+            Block head = Blocks.stack(0.6, List.of(heading(title), table.head()));
+            column.add(
+                    SECTION_MM, head, things.stream().map(words).map(table::row).toList());
+        }
+    }
+
+    private Table table(Table.Field... fields) {
+        return new Table(blocks, List.of(fields), ROW_MM, false);
+    }
+
+    private Table zoneTable() {
+        return table(
+                Table.Field.words("zone", 40).strong(),
+                Table.Field.number("outlined", 26),
+                Table.Field.words("taken out", 74),
+                Table.Field.number("net ± standard error", 40));
+    }
+
+    private List<String> words(Zone zone) {
+        Figures figures = facts.figures();
+        String minus = zone.minusM2().entrySet().stream()
+                .map(taken -> taken.getKey().word() + " " + figures.area(taken.getValue()))
+                .collect(Collectors.joining(", "));
+        return List.of(
+                zone.name(),
+                figures.area(zone.grossM2()),
+                minus.isEmpty() ? "–" : minus,
+                figures.area(zone.netAreaM2(), zone.areaSeM2()));
+    }
+
+    private Table bagTable() {
+        return table(
+                Table.Field.words("bag", 8).strong(),
+                Table.Field.words("zones, cores each", 52).sized(DENSE_PT),
+                Table.Field.number("cores", 12),
+                Table.Field.number("turf", 20),
+                Table.Field.number("a core for", 20),
+                Table.Field.number("strata vary", 20),
+                Table.Field.number("rms to core", 20),
+                Table.Field.words("expected error of the mean", 44).sized(DENSE_PT));
+    }
+
+    private List<String> words(Composite bag) {
+        Figures figures = facts.figures();
+        Map<String, Long> shares = facts.inWalkOrder(bag).stream()
+                .collect(Collectors.groupingBy(core -> core.zone(), LinkedHashMap::new, Collectors.counting()));
+        String zonesAndCores = bag.zones().stream()
+                .map(zone -> zone + " " + shares.getOrDefault(zone, 0L))
+                .collect(Collectors.joining(", "));
+        return List.of(
+                bag.name(),
+                zonesAndCores,
+                Integer.toString(bag.cores()),
+                figures.area(bag.areaM2()),
+                bag.cores() == 0 ? "–" : figures.area(bag.areaM2() / bag.cores()),
+                bag.stratumAreaCv().isPresent()
+                        ? Figures.percent(bag.stratumAreaCv().getAsDouble(), 1)
+                        : "–",
+                bag.mssdM2().isPresent() ? figures.length(Math.sqrt(bag.mssdM2().getAsDouble())) : "–",
+                ExpectedError.of(bag.cores()).stream()
+                        .map(error -> error.element() + " " + Figures.percent(error.halfWidthPct() / 100, 0))
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private Table walkTable() {
+        return table(
+                Table.Field.words("bag", 40).strong(),
+                Table.Field.number("length", 30),
+                Table.Field.number("no round is shorter than", 46),
+                Table.Field.words("so this one is", 74));
+    }
+
+    private List<String> words(Walk walk) {
+        Figures figures = facts.figures();
+        return List.of(
+                walk.composite(),
+                figures.length(walk.lengthM()),
+                walk.lowerBoundM() > 0 ? figures.length(walk.lowerBoundM()) : "–",
+                WalkFacts.verdict(walk));
+    }
+
+    private Table mergeTable() {
+        return table(
+                Table.Field.words("joined", 60),
+                Table.Field.number("differences given up", 34),
+                Table.Field.words("because", 96));
+    }
+
+    private static List<String> words(Merge merge) {
+        return List.of(
+                String.join(", ", merge.left()) + " + " + String.join(", ", merge.right()),
+                Figures.percent(merge.cost(), 1),
+                merge.why());
+    }
+
+    private void doubts(Column column) {
+        List<Block> doubts = facts.plan().problems().stream()
+                .filter(problem -> problem.severity() != Severity.INFO)
+                .map(problem -> blocks.paragraph(
+                        problem.severity().word() + ": " + problem.message(), Blocks.SECOND, Role.WARN))
+                .toList();
+        if (!doubts.isEmpty()) {
+            column.add(SECTION_MM, heading("Worth knowing"), doubts);
+        }
+    }
+
+    private Table formulaTable() {
+        return table(
+                Table.Field.words("number", 24).sized(DENSE_PT).strong(),
+                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
+                Table.Field.words("what it says", 76).sized(DENSE_PT),
+                Table.Field.words("source", 12).soft());
+    }
+
+    /** Each formula once with what it says, under the name of the first number that it gave. */
+    private List<List<String>> formulas(Citations citations) {
+        Map<String, List<String>> rows = new LinkedHashMap<>();
+        Stream.concat(
+                        zones.stream().flatMap(zone -> zone.accounts().entrySet().stream()),
+                        facts.plan().accounts().entrySet().stream())
+                .forEach(entry -> {
+                    Account account = entry.getValue();
+                    rows.computeIfAbsent(
+                            account.formula() + account.note(),
+                            saidOnce -> List.of(
+                                    nameOf(entry.getKey()),
+                                    account.formula(),
+                                    account.note(),
+                                    citations.marks(account.sources())));
+                });
+        return List.copyOf(rows.values());
+    }
+
+    /** The name of a number, from the end of its JSON pointer. */
+    private static String nameOf(String pointer) {
+        String key = pointer.substring(pointer.lastIndexOf('/') + 1);
+        return switch (key) {
+            case "netAreaM2" -> "net area";
+            case "areaSeM2" -> "standard error";
+            case "areaM2" -> "turf of a bag";
+            case "cores" -> "cores";
+            case "volumeMl" -> "soil";
+            case "stratumAreaCv" -> "strata vary";
+            case "halfWidthPct" -> "expected error";
+            case "mssdM2" -> "rms to core";
+            case "lengthM" -> "walk";
+            case "lowerBoundM" -> "least walk";
+            case "totalWalkM" -> "all walks";
+            default -> key.chars().allMatch(Character::isDigit) ? "place of a core" : key;
+        };
+    }
+
+    /** Numbers sources in the order in which they are met. */
+    private static final class Citations {
+        private final List<String> cited = new ArrayList<>();
+
+        String marks(List<Source> sources) {
+            return sources.stream().map(this::number).collect(Collectors.joining(" "));
+        }
+
+        String number(Source source) {
+            if (!cited.contains(source.citation())) {
+                cited.add(source.citation());
+            }
+            return "[" + (cited.indexOf(source.citation()) + 1) + "]";
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Benchmarks: {@code mvn -Pbench verify -Dbench=CorePlan}. */
+package loamline.bench;
