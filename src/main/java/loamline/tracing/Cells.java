@@ -11,15 +11,6 @@ import java.util.function.IntPredicate;
  * of it inside.
  */
 final class Cells {
-    /** Share of a neighbourhood for {@link #filter}: at least one cell of it, which grows a set. */
-    static final double ANY = 0;
-
-    /** At least half of it, which rounds off spurs and gulfs. */
-    static final double HALF = 0.5;
-
-    /** All of it, which shrinks a set. */
-    static final double ALL = 1;
-
     private static final int[] NONE = {};
 
     private final int windowWidth;
@@ -54,15 +45,16 @@ final class Cells {
         int right = -1;
         int top = windowHeight;
         int bottom = -1;
-        for (int y = 0; y < windowHeight; y++) {
+        for (int i = 0, row = 0; i < all.length; i += windowWidth, row++) {
             for (int x = 0; x < windowWidth; x++) {
-                if (property.test(y * windowWidth + x)) {
-                    all[y * windowWidth + x] = true;
-                    left = Math.min(left, x);
-                    right = Math.max(right, x);
-                    top = Math.min(top, y);
-                    bottom = y;
-                }
+                all[i + x] = property.test(i + x);
+            }
+            int first = first(all, i, i + windowWidth) - i;
+            if (first < windowWidth) {
+                left = Math.min(left, first);
+                right = Math.max(right, last(all, i, i + windowWidth) - i);
+                top = Math.min(top, row);
+                bottom = row;
             }
         }
         left = Math.max(0, left - margin);
@@ -74,6 +66,22 @@ final class Cells {
             System.arraycopy(all, (top + y) * windowWidth + left, in, y * width, width);
         }
         return new Cells(windowWidth, left, top, width, height, in);
+    }
+
+    private static int first(boolean[] flags, int from, int to) {
+        int i = from;
+        while (i < to && !flags[i]) {
+            i++;
+        }
+        return i;
+    }
+
+    private static int last(boolean[] flags, int from, int to) {
+        int i = to - 1;
+        while (i >= from && !flags[i]) {
+            i--;
+        }
+        return i;
     }
 
     /** Column of the rectangle in the window. */
@@ -108,16 +116,16 @@ final class Cells {
         return count;
     }
 
-    /** Those that have a property, by index in the window. */
-    Cells where(IntPredicate property) {
-        boolean[] kept = new boolean[in.length];
+    /** Those that have a flag in a plane of the window. */
+    Cells and(boolean[] window) {
+        boolean[] both = in.clone();
         for (int y = 0; y < height; y++) {
-            int shift = (top + y) * windowWidth + left - y * width;
-            for (int i = y * width; i < (y + 1) * width; i++) {
-                kept[i] = in[i] && property.test(i + shift);
+            int start = (top + y) * windowWidth + left;
+            for (int x = 0; x < width; x++) {
+                both[y * width + x] &= window[start + x];
             }
         }
-        return with(kept);
+        return with(both);
     }
 
     /** These cells, and those of another set of the same rectangle that lie near given cells of the window. */
@@ -135,66 +143,44 @@ final class Cells {
         return with(more);
     }
 
+    /** The cells that have one of these within a square of 2 · radius + 1 round them. */
+    Cells grown(int radius) {
+        return with(spread(spread(in, radius, 1, width, true), radius, width, in.length, true));
+    }
+
+    /** The cells that have nothing but these within a square of 2 · radius + 1 round them. */
+    Cells shrunk(int radius) {
+        return with(spread(spread(in, radius, 1, width, false), radius, width, in.length, false));
+    }
+
     /**
-     * The cells whose square neighbourhood is full to a share, by running sums.
+     * Joins each flag with those up to a radius before and after it in its line.
      *
-     * @param radius half the side of the square, cells
-     * @param share {@link #ANY}, {@link #HALF} or {@link #ALL}
+     * @param step between neighbours in a line: 1 along a row, the width down a column
+     * @param line length after which lines end: the width for rows, everything for columns
+     * @param any whether one flag is enough; otherwise all are needed
      */
-    Cells filter(int radius, double share) {
-        byte[] across = sumsAcross(radius);
-        boolean[] out = new boolean[in.length];
-        int[] sums = new int[width];
-        int[] need = {};
-        for (int y = -radius; y < height; y++) {
-            if (y + radius < height) {
-                add(sums, across, (y + radius) * width, 1);
-            }
-            if (y > radius) {
-                add(sums, across, (y - radius - 1) * width, -1);
-            }
-            if (y == 0 || (y > 0 && places(y, radius, height) != places(y - 1, radius, height))) {
-                need = need(radius, share, places(y, radius, height));
-            }
-            for (int x = 0; y >= 0 && x < width; x++) {
-                out[y * width + x] = sums[x] >= need[x];
+    private static boolean[] spread(boolean[] flags, int radius, int step, int line, boolean any) {
+        boolean[] out = flags.clone();
+        for (int start = 0; start < flags.length; start += line) {
+            for (int shift = step; shift <= radius * step && shift < line; shift += step) {
+                join(out, start, flags, start + shift, line - shift, any);
+                join(out, start + shift, flags, start, line - shift, any);
             }
         }
-        return with(out);
+        return out;
     }
 
-    /** How many cells are in along the row, up to a radius to both sides of each. */
-    private byte[] sumsAcross(int radius) {
-        byte[] across = new byte[in.length];
-        for (int start = 0; start < in.length; start += width) {
-            int sum = 0;
-            for (int x = -radius; x < width; x++) {
-                sum += x + radius < width && in[start + x + radius] ? 1 : 0;
-                sum -= x > radius && in[start + x - radius - 1] ? 1 : 0;
-                if (x >= 0) {
-                    across[start + x] = (byte) sum;
-                }
+    private static void join(boolean[] to, int toStart, boolean[] from, int fromStart, int count, boolean any) {
+        if (any) {
+            for (int i = 0; i < count; i++) {
+                to[toStart + i] |= from[fromStart + i];
+            }
+        } else {
+            for (int i = 0; i < count; i++) {
+                to[toStart + i] &= from[fromStart + i];
             }
         }
-        return across;
-    }
-
-    private static void add(int[] sums, byte[] from, int start, int sign) {
-        for (int x = 0; x < sums.length; x++) {
-            sums[x] += sign * from[start + x];
-        }
-    }
-
-    /** How many cells of its neighbourhood each cell of a row needs. */
-    private int[] need(int radius, double share, int rows) {
-        int[] need = new int[width];
-        Arrays.setAll(need, x -> Math.max(1, (int) Math.ceil(share * rows * places(x, radius, width))));
-        return need;
-    }
-
-    /** How many of the 2 · radius + 1 places round one exist in a row of some length. */
-    private static int places(int at, int radius, int length) {
-        return Math.min(length - 1, at + radius) - Math.max(0, at - radius) + 1;
     }
 
     /** The cells connected by their sides to given cells of the window. */

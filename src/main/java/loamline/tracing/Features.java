@@ -40,12 +40,16 @@ final class Features {
     /** {@link #OPEN}, {@link #NO_DATA} or {@link #CLOSED}, by cell. */
     final byte[] state;
 
+    /** Whether a cell is open. */
+    final boolean[] open;
+
     private Features(int width, int height, int scale) {
         this.width = width;
         this.height = height;
         this.scale = scale;
         this.planes = new float[CHANNELS][width * height];
         this.state = new byte[width * height];
+        this.open = new boolean[width * height];
     }
 
     static Features of(Picture picture) {
@@ -68,10 +72,6 @@ final class Features {
         return pixel.y() / scale * width + pixel.x() / scale;
     }
 
-    boolean isOpen(int cell) {
-        return state[cell] == OPEN;
-    }
-
     /** Averages the light of each cell's open pixels and turns it into a colour. */
     private void reduce(Picture picture) {
         float[] lab = new float[COLOURS];
@@ -83,7 +83,7 @@ final class Features {
             float red = 0;
             float green = 0;
             float blue = 0;
-            int open = 0;
+            int count = 0;
             int closed = 0;
             for (int y = top; y < bottom; y++) {
                 for (int x = left; x < right; x++) {
@@ -95,13 +95,14 @@ final class Features {
                         red += Oklab.linear(argb >> 16);
                         green += Oklab.linear(argb >> 8);
                         blue += Oklab.linear(argb);
-                        open++;
+                        count++;
                     }
                 }
             }
             // One colour for the cell, if it is open.
-            if (2 * open > (right - left) * (bottom - top)) {
-                Oklab.of(red / open, green / open, blue / open, lab);
+            open[cell] = 2 * count > (right - left) * (bottom - top);
+            if (open[cell]) {
+                Oklab.of(red / count, green / count, blue / count, lab);
                 planes[0][cell] = LIGHTNESS_WEIGHT * lab[0];
                 planes[1][cell] = lab[1];
                 planes[2][cell] = lab[2];
@@ -116,12 +117,12 @@ final class Features {
 
     /** Blurs the colours over the open cells, and derives the texture. */
     private void smooth() {
-        float[] open = new float[state.length];
-        for (int cell = 0; cell < open.length; cell++) {
-            open[cell] = isOpen(cell) ? 1 : 0;
+        float[] ones = new float[open.length];
+        for (int cell = 0; cell < ones.length; cell++) {
+            ones[cell] = open[cell] ? 1 : 0;
         }
         float[] spare = new float[open.length];
-        float[] near = open.clone();
+        float[] near = ones.clone();
         Blur.binomial(near, spare, width, height);
         float[] sharp = planes[0].clone();
         for (int channel = 0; channel < COLOURS; channel++) {
@@ -133,13 +134,13 @@ final class Features {
             texture[cell] = Math.abs(sharp[cell] - planes[0][cell]) / LIGHTNESS_WEIGHT;
         }
         Blur.box(texture, spare, width, height, TEXTURE_RADIUS);
-        Blur.box(open, spare, width, height, TEXTURE_RADIUS);
-        divide(texture, open);
+        Blur.box(ones, spare, width, height, TEXTURE_RADIUS);
+        divide(texture, ones);
     }
 
     private void divide(float[] plane, float[] by) {
         for (int cell = 0; cell < plane.length; cell++) {
-            plane[cell] = isOpen(cell) ? plane[cell] / by[cell] : 0;
+            plane[cell] = open[cell] ? plane[cell] / by[cell] : 0;
         }
     }
 }

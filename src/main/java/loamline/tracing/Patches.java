@@ -68,11 +68,11 @@ final class Patches {
         for (int y = 0; y < f.height; y++) {
             for (int x = 0; x < f.width; x++) {
                 int cell = y * f.width + x;
-                if (f.isOpen(cell)) {
-                    int west = x > 0 && f.isOpen(cell - 1) ? cell - 1 : cell;
-                    int east = x + 1 < f.width && f.isOpen(cell + 1) ? cell + 1 : cell;
-                    int north = y > 0 && f.isOpen(cell - f.width) ? cell - f.width : cell;
-                    int south = y + 1 < f.height && f.isOpen(cell + f.width) ? cell + f.width : cell;
+                if (f.open[cell]) {
+                    int west = x > 0 && f.open[cell - 1] ? cell - 1 : cell;
+                    int east = x + 1 < f.width && f.open[cell + 1] ? cell + 1 : cell;
+                    int north = y > 0 && f.open[cell - f.width] ? cell - f.width : cell;
+                    int south = y + 1 < f.height && f.open[cell + f.width] ? cell + f.width : cell;
                     for (int channel = 0; channel < Features.COLOURS; channel++) {
                         float[] plane = f.planes[channel];
                         float dx = plane[east] - plane[west];
@@ -104,7 +104,7 @@ final class Patches {
                 if (y + 1 < f.height) {
                     flattest = flatter(f, steep, flattest, cell + f.width);
                 }
-                to[cell] = f.isOpen(cell) ? flattest : -1;
+                to[cell] = f.open[cell] ? flattest : -1;
             }
         }
         return to;
@@ -112,6 +112,6 @@ final class Patches {
 
     private static int flatter(Features f, float[] steep, int a, int b) {
         boolean lower = steep[b] < steep[a] || (steep[b] == steep[a] && b < a);
-        return lower && f.isOpen(b) ? b : a;
+        return lower && f.open[b] ? b : a;
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * From nodes of the tree to the cells of smooth ground.
  *
- * <p>What: gaps are closed, spurs are cut, corners are rounded (a closing, an opening and a majority filter, all
- * with small squares), pieces without a click are left out, small holes are filled. Every step keeps order.
+ * <p>What: gaps are closed and spurs are cut, by a closing and an opening with a small square; pieces without a
+ * click are left out and small holes are filled. Every step keeps order.
  *
  * <p>Reference: Serra 1982, Image Analysis and Mathematical Morphology.
  */
@@ -35,15 +35,14 @@ final class Shaping {
      */
     Cells of(List<Integer> nodes, int[] seeds, double smallestHole) {
         Cells raw = below(nodes);
-        return raw.filter(RADIUS, Cells.ANY)
-                .filter(2 * RADIUS, Cells.ALL) // the closing's shrinking and the opening's in one
-                .filter(RADIUS, Cells.ANY)
-                .filter(RADIUS, Cells.HALF)
+        return raw.grown(RADIUS)
+                .shrunk(2 * RADIUS) // back, and as much again
+                .grown(RADIUS)
                 .andNear(seeds, RADIUS, raw)
-                .where(features::isOpen)
+                .and(features.open)
                 .connectedTo(seeds)
                 .withoutHolesBelow(smallestHole)
-                .where(features::isOpen);
+                .and(features.open);
     }
 
     private Cells below(List<Integer> nodes) {

@@ -2,6 +2,7 @@ package loamline.tracing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -30,33 +31,32 @@ class CellsTest {
     }
 
     @Property(tries = 60)
-    void aFilterCountsTheNeighbourhoodThatExists(
+    void growingAndShrinkingLookAtTheNeighbourhoodThatExists(
             @ForAll @IntRange(min = 1, max = 12) int width,
             @ForAll @IntRange(min = 1, max = 12) int height,
             @ForAll @IntRange(min = 1, max = 4) int radius,
             @ForAll long seed) {
-        Cells cells = random(width, height, seed, 0.2);
-        for (double share : new double[] {Cells.ANY, Cells.HALF, Cells.ALL}) {
-            Cells filtered = cells.filter(radius, share);
-            for (int i = 0; i < cells.width() * cells.height(); i++) {
-                int x = i % cells.width();
-                int y = i / cells.width();
-                assertThat(filtered.has(x, y)).isEqualTo(isFull(cells, x, y, radius, share));
+        Cells cells = random(width, height, seed, 0.4);
+        Cells grown = cells.grown(radius);
+        Cells shrunk = cells.shrunk(radius);
+        for (int y = 0; y < cells.height(); y++) {
+            for (int x = 0; x < cells.width(); x++) {
+                List<Boolean> round = round(cells, x, y, radius);
+                assertThat(grown.has(x, y)).isEqualTo(round.contains(true));
+                assertThat(shrunk.has(x, y)).isEqualTo(!round.contains(false));
             }
         }
     }
 
-    /** The slow twin. */
-    private static boolean isFull(Cells cells, int x, int y, int radius, double share) {
-        int in = 0;
-        int all = 0;
-        for (int row = y - radius; row <= y + radius; row++) {
-            for (int column = x - radius; column <= x + radius; column++) {
-                all += row >= 0 && row < cells.height() && column >= 0 && column < cells.width() ? 1 : 0;
-                in += cells.has(column, row) ? 1 : 0;
+    /** The slow twin: all cells of a neighbourhood. */
+    private static List<Boolean> round(Cells cells, int x, int y, int radius) {
+        List<Boolean> round = new ArrayList<>();
+        for (int row = Math.max(0, y - radius); row <= Math.min(cells.height() - 1, y + radius); row++) {
+            for (int column = Math.max(0, x - radius); column <= Math.min(cells.width() - 1, x + radius); column++) {
+                round.add(cells.has(column, row));
             }
         }
-        return in > 0 && in >= share * all;
+        return round;
     }
 
     @Test
@@ -105,7 +105,7 @@ class CellsTest {
     @Test
     void cellsNearAPlaceAreAddedFromAnotherSet() {
         Cells all = drawn("#######", "#######");
-        Cells few = all.filter(1, Cells.ALL).where(i -> i == 3);
+        Cells few = Cells.of(7, 2, 7, i -> i == 3);
         assertThat(text(few.andNear(new int[] {7}, 1, all))).containsExactly("##.#...", "##.....");
     }
 }
