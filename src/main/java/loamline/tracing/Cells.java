@@ -11,8 +11,6 @@ import java.util.function.IntPredicate;
  * of it inside.
  */
 final class Cells {
-    private static final int[] NONE = {};
-
     private final int windowWidth;
     private final int left;
     private final int top;
@@ -202,67 +200,70 @@ final class Cells {
      */
     Cells withoutHolesBelow(double smallest) {
         boolean[] filled = in.clone();
-        boolean[] reached = new boolean[in.length];
+        boolean[] reached = in.clone();
         for (int x = 0; x < width; x++) {
-            floodOutside(x, reached);
-            floodOutside((height - 1) * width + x, reached);
+            flood(x, reached);
+            flood((height - 1) * width + x, reached);
         }
         for (int y = 0; y < height; y++) {
-            floodOutside(y * width, reached);
-            floodOutside(y * width + width - 1, reached);
+            flood(y * width, reached);
+            flood(y * width + width - 1, reached);
         }
         for (int cell = 0; cell < in.length; cell++) {
-            int[] hole = in[cell] ? NONE : flood(cell, reached);
-            if (hole.length < smallest) {
-                for (int i : hole) {
-                    filled[i] = true;
-                }
+            if (!reached[cell] && flood(cell, reached) < smallest) {
+                flood(cell, filled);
             }
         }
         return with(filled);
     }
 
-    private void floodOutside(int cell, boolean[] reached) {
-        if (!in[cell]) {
-            flood(cell, reached);
+    /**
+     * Marks what is connected to a cell over cells of its kind that are not marked, run by run.
+     *
+     * @return how many are new
+     */
+    private int flood(int start, boolean[] marked) {
+        int count = 0;
+        int[] stack = {start};
+        int depth = 1;
+        while (depth > 0) {
+            int cell = stack[--depth];
+            if (!marked[cell]) {
+                int row = cell / width * width;
+                int from = cell;
+                while (from > row && goesOn(from - 1, start, marked)) {
+                    from--;
+                }
+                int to = cell + 1;
+                while (to < row + width && goesOn(to, start, marked)) {
+                    to++;
+                }
+                Arrays.fill(marked, from, to, true);
+                count += to - from;
+                int most = depth + to - from + 1; // a run of n cells has at most (n + 1) / 2 runs on either side
+                stack = most > stack.length ? Arrays.copyOf(stack, 2 * most) : stack;
+                depth = pushRuns(from - width, to - width, start, marked, stack, depth);
+                depth = pushRuns(from + width, to + width, start, marked, stack, depth);
+            }
         }
+        return count;
     }
 
-    /** Marks what is connected to a cell over cells of its kind, and lists those newly marked. */
-    private int[] flood(int start, boolean[] reached) {
-        if (reached[start]) {
-            return NONE;
-        }
-        int[] queue = new int[64];
-        int end = 0;
-        queue[end++] = start;
-        reached[start] = true;
-        for (int next = 0; next < end; next++) {
-            int cell = queue[next];
-            int x = cell % width;
-            if (end + 4 > queue.length) {
-                queue = Arrays.copyOf(queue, 2 * queue.length);
-            }
-            if (x > 0 && isNew(cell - 1, start, reached)) {
-                queue[end++] = cell - 1;
-            }
-            if (x + 1 < width && isNew(cell + 1, start, reached)) {
-                queue[end++] = cell + 1;
-            }
-            if (cell >= width && isNew(cell - width, start, reached)) {
-                queue[end++] = cell - width;
-            }
-            if (cell + width < in.length && isNew(cell + width, start, reached)) {
-                queue[end++] = cell + width;
-            }
-        }
-        return Arrays.copyOf(queue, end);
+    private boolean goesOn(int cell, int like, boolean[] marked) {
+        return in[cell] == in[like] && !marked[cell];
     }
 
-    /** Marks a cell of the same kind as another; whether it was not marked yet. */
-    private boolean isNew(int cell, int like, boolean[] reached) {
-        boolean isNew = in[cell] == in[like] && !reached[cell];
-        reached[cell] |= isNew;
-        return isNew;
+    /** Pushes the first cell of every run in part of a row, if there is such a row. */
+    private int pushRuns(int from, int to, int like, boolean[] marked, int[] stack, int depth) {
+        int end = depth;
+        boolean before = false;
+        for (int cell = Math.max(0, from); cell < Math.min(in.length, to); cell++) {
+            boolean now = goesOn(cell, like, marked);
+            if (now && !before) {
+                stack[end++] = cell;
+            }
+            before = now;
+        }
+        return end;
     }
 }

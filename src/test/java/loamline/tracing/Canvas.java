@@ -1,13 +1,19 @@
 package loamline.tracing;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.raster.GridSpec;
+import loamline.raster.Mask;
 
 /** A small painter for pictures whose outlines are known: colours in linear light, edges smooth. */
 final class Canvas {
+    /** Samples along a side of a pixel. */
     private static final int SAMPLES = 4;
+
+    private static final double WHOLE = SAMPLES * SAMPLES;
 
     final int width;
     final int height;
@@ -63,16 +69,14 @@ final class Canvas {
 
     /** Paints ground with a colour, 0xRRGGBB. */
     Canvas fill(Outline outline, int rgb, Paint paint) {
-        Region region = Region.of(outline);
-        for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x++) {
-                double share = share(region, x, y);
-                double brightness = share == 0 ? 0 : Math.max(0, paint.brightness(x, y));
-                for (int band = 0; band < 3; band++) {
-                    int i = 3 * (y * width + x) + band;
-                    double colour = linear(rgb >> (16 - 8 * band) & 255) * brightness;
-                    light[i] += share * (colour - light[i]);
-                }
+        int[] shares = shares(outline);
+        for (int i = 0; i < light.length; i++) {
+            int pixel = i / 3;
+            if (shares[pixel] > 0) {
+                double colour = linear(rgb >> (16 - 8 * (i % 3)) & 255);
+                int row = pixel / width;
+                double painted = colour * Math.max(0, paint.brightness(pixel % width, row));
+                light[i] += shares[pixel] / WHOLE * (painted - light[i]);
             }
         }
         return this;
@@ -80,24 +84,22 @@ final class Canvas {
 
     /** Leaves a share of the light. */
     Canvas shade(Outline outline, double left) {
-        Region region = Region.of(outline);
+        int[] shares = shares(outline);
         for (int i = 0; i < light.length; i++) {
-            light[i] *= 1 - (1 - left) * share(region, i / 3 % width, i / 3 / width);
+            light[i] *= 1 - (1 - left) * shares[i / 3] / WHOLE;
         }
         return this;
     }
 
-    private static double share(Region region, int x, int y) {
-        if (region.distanceToEdge(new Point(x + 0.5, y + 0.5)) > 1) {
-            return region.covers(new Point(x + 0.5, y + 0.5)) ? 1 : 0;
+    /** How many of its samples each pixel has inside. */
+    private int[] shares(Outline outline) {
+        GridSpec samples = new GridSpec(0, 0, 1.0 / SAMPLES, SAMPLES * width, SAMPLES * height);
+        int[] shares = new int[width * height];
+        for (int index : Mask.of(samples, Region.of(outline)).indexes()) {
+            int row = index / samples.columns() / SAMPLES;
+            shares[row * width + index % samples.columns() / SAMPLES]++;
         }
-        int in = 0;
-        for (int i = 0; i < SAMPLES * SAMPLES; i++) {
-            double dx = (i % SAMPLES + 0.5) / SAMPLES;
-            int row = i / SAMPLES;
-            in += region.covers(new Point(x + dx, y + (row + 0.5) / SAMPLES)) ? 1 : 0;
-        }
-        return in / (double) (SAMPLES * SAMPLES);
+        return shares;
     }
 
     int[] pixels() {
@@ -127,7 +129,7 @@ final class Canvas {
     }
 
     static Outline oval(double x, double y, double radiusX, double radiusY) {
-        return Outline.of(java.util.stream.IntStream.range(0, 24)
+        return Outline.of(IntStream.range(0, 24)
                 .mapToObj(i ->
                         new Point(x + radiusX * Math.cos(i * Math.PI / 12), y + radiusY * Math.sin(i * Math.PI / 12)))
                 .toList());

@@ -21,6 +21,7 @@ class TraceTest {
     private static final int WIDTH = 160;
     private static final int HEIGHT = 120;
     private static final double HOLE_PX2 = 60;
+    private static final int STEPS = 25;
 
     /** Rounding of positions, px. */
     private static final double ROUNDING_PX = 1e-9;
@@ -60,12 +61,12 @@ class TraceTest {
         Trace trace = YARD.trace(List.of(new Pixel(x, y)));
         Cells before = trace.cells(0, HOLE_PX2);
         double area = 0;
-        for (int step = 1; step <= 50; step++) {
-            Cells cells = trace.cells(step / 50.0, HOLE_PX2);
+        for (int step = 1; step <= STEPS; step++) {
+            Cells cells = trace.cells(step / (double) STEPS, HOLE_PX2);
             Cells less = before;
             assertThat(IntStream.range(0, WIDTH * HEIGHT).filter(i -> holds(less, i) && !holds(cells, i)))
                     .isEmpty();
-            Proposal proposal = trace.at(step / 50.0, HOLE_PX2);
+            Proposal proposal = trace.at(step / (double) STEPS, HOLE_PX2);
             assertThat(proposal.areaPx2()).isEqualTo(cells.count()).isGreaterThanOrEqualTo(area);
             area = proposal.areaPx2();
             before = cells;
