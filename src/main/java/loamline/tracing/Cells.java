@@ -59,9 +59,13 @@ final class Cells {
         top = Math.max(0, top - margin);
         int width = Math.max(0, Math.min(windowWidth, right + 1 + margin) - left);
         int height = Math.max(0, Math.min(windowHeight, bottom + 1 + margin) - top);
+        return cut(all, windowWidth, left, top, width, height);
+    }
+
+    private static Cells cut(boolean[] window, int windowWidth, int left, int top, int width, int height) {
         boolean[] in = new boolean[width * height];
         for (int y = 0; y < height; y++) {
-            System.arraycopy(all, (top + y) * windowWidth + left, in, y * width, width);
+            System.arraycopy(window, (top + y) * windowWidth + left, in, y * width, width);
         }
         return new Cells(windowWidth, left, top, width, height, in);
     }

@@ -27,6 +27,7 @@ record Line(Point through, double dx, double dy, double length) {
      * @param to index of the end, above {@code from}; may run past the ring's end
      */
     static Line along(Ring ring, int from, int to) {
+        // The chord, for the sense of the direction and for stretches too short to fit.
         int n = ring.length();
         int inset = to - from >= LEAST_CELLS + 2 * CORNER_CELLS ? CORNER_CELLS : 0;
         double x0 = ring.middleX(from % n);
@@ -34,6 +35,7 @@ record Line(Point through, double dx, double dy, double length) {
         double endX = ring.middleX(to % n) - x0;
         double endY = ring.middleY(to % n) - y0;
         double length = Math.hypot(endX, endY);
+        // Moments about the first place.
         double sx = 0;
         double sy = 0;
         double sxx = 0;
@@ -53,6 +55,7 @@ record Line(Point through, double dx, double dy, double length) {
         if (inset == 0) {
             return length == 0 ? new Line(middle, 1, 0, 0) : new Line(middle, endX / length, endY / length, length);
         }
+        // The main axis of the moments about the middle.
         double angle = Math.atan2(2 * (sxy - sx * sy / count), sxx - syy - (sx * sx - sy * sy) / count) / 2;
         double sign = Math.cos(angle) * endX + Math.sin(angle) * endY < 0 ? -1 : 1;
         return new Line(middle, sign * Math.cos(angle), sign * Math.sin(angle), length);

@@ -44,7 +44,8 @@ public final class Picture {
      * The same picture with limits.
      *
      * @param pixels indexes of the pixels that no trace may enter, such as ground already traced and what lies
-     *     beyond the property line; copied
+     *     beyond the property line; copied. A {@link loamline.raster.Mask} over a grid from 0, 0 with cells of 1
+     *     gives them for a region in pixels
      */
     public Picture closedTo(BitSet pixels) {
         return new Picture(width, height, argb, (BitSet) pixels.clone());

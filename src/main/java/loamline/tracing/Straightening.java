@@ -29,16 +29,25 @@ final class Straightening {
     /** ... where they are at least this share of the border. */
     private static final double SQUARE_SHARE = 0.85;
 
-    /** Moving the edges is repeated until the area agrees; each time leaves about a thousandth of what was. */
-    private static final int AREA_ROUNDS = 4;
-
-    /** An edge moves at most by this many times its distance at a sharp corner. */
-    private static final double MOST_MITRE = 4;
-
     /** A ring of fewer cell sides is kept as it is: there is nothing to thin. */
     private static final int LEAST_SIDES = 24;
 
-    private Straightening() {}
+    private final double tolerance;
+
+    /** The edges in turn, and the ring's vertices at which they begin. */
+    private final List<Line> lines = new ArrayList<>();
+
+    private final List<Point> vertices = new ArrayList<>();
+
+    private Straightening(Ring ring, double tolerance) {
+        this.tolerance = tolerance;
+        int[] at = Vertices.of(ring, tolerance);
+        for (int k = 0; k < at.length; k++) {
+            int end = k + 1 < at.length ? at[k + 1] : at[0] + ring.length();
+            lines.add(Line.along(ring, at[k], end));
+            vertices.add(new Point(ring.middleX(at[k]), ring.middleY(at[k])));
+        }
+    }
 
     /**
      * Corners of a ring.
@@ -49,26 +58,13 @@ final class Straightening {
         if (ring.length() < LEAST_SIDES) {
             return ring.corners();
         }
-        int[] at = Vertices.of(ring, tolerance);
-        List<Line> lines = new ArrayList<>();
-        List<Point> vertices = new ArrayList<>();
-        for (int k = 0; k < at.length; k++) {
-            int end = k + 1 < at.length ? at[k + 1] : at[0] + ring.length();
-            lines.add(Line.along(ring, at[k], end));
-            vertices.add(new Point(ring.middleX(at[k]), ring.middleY(at[k])));
-        }
-        sharpen(lines, vertices, tolerance);
-        List<Point> free = corners(lines, vertices, tolerance);
-        List<Point> squared = corners(squared(lines), vertices, tolerance);
-        boolean near = true;
-        for (int k = 0; k < free.size(); k++) {
-            near &= free.get(k).distanceTo(squared.get(k)) <= tolerance;
-        }
-        return withArea(withoutFlat(near ? squared : free, FLAT * tolerance), ring.area());
+        Straightening straightening = new Straightening(ring, tolerance);
+        straightening.sharpen();
+        return AreaFit.of(straightening.withoutFlat(straightening.corners()), ring.area());
     }
 
     /** Takes out short edges that cut a corner in which their longer neighbours meet. */
-    private static void sharpen(List<Line> lines, List<Point> vertices, double tolerance) {
+    private void sharpen() {
         for (int k = lines.size() - 1; k >= 0 && lines.size() > 3; k--) {
             int next = (k + 1) % lines.size();
             Line cut = lines.get(k);
@@ -85,11 +81,23 @@ final class Straightening {
         }
     }
 
-    private static List<Point> corners(List<Line> lines, List<Point> vertices, double tolerance) {
+    /** Where the edges meet: squared, if that moves no corner by more than the tolerance. */
+    private List<Point> corners() {
+        List<Point> free = corners(lines);
+        List<Point> squared = corners(squared());
+        for (int k = 0; k < free.size(); k++) {
+            if (free.get(k).distanceTo(squared.get(k)) > tolerance) {
+                return free;
+            }
+        }
+        return squared;
+    }
+
+    private List<Point> corners(List<Line> edges) {
         List<Point> corners = new ArrayList<>();
-        for (int k = 0; k < lines.size(); k++) {
-            Line before = lines.get((k + lines.size() - 1) % lines.size());
-            Line after = lines.get(k);
+        for (int k = 0; k < edges.size(); k++) {
+            Line before = edges.get((k + edges.size() - 1) % edges.size());
+            Line after = edges.get(k);
             Point vertex = vertices.get(k);
             Point between = before.nearest(vertex).towards(after.nearest(vertex), 0.5);
             corners.add(before.meets(after)
@@ -99,8 +107,8 @@ final class Straightening {
         return corners;
     }
 
-    /** The lines with those that are nearly square to each other made so, if they are most of the border. */
-    private static List<Line> squared(List<Line> lines) {
+    /** The edges with those that are nearly square to each other made so, if they are most of the border. */
+    private List<Line> squared() {
         double sine = 0;
         double cosine = 0;
         double whole = 0;
@@ -122,62 +130,22 @@ final class Straightening {
         return square >= SQUARE_SHARE * whole ? turned : lines;
     }
 
-    private static List<Point> withoutFlat(List<Point> corners, double tolerance) {
+    private List<Point> withoutFlat(List<Point> corners) {
         List<Point> kept = new ArrayList<>(corners);
         for (int k = kept.size() - 1; k >= 0 && kept.size() > 3; k--) {
-            Point a = kept.get((k + kept.size() - 1) % kept.size());
-            Point p = kept.get(k);
-            Point b = kept.get((k + 1) % kept.size());
-            double base = a.distanceTo(b);
-            double off = base == 0
-                    ? 0
-                    : Math.abs((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x())) / base;
-            if (off < tolerance) {
+            Point before = kept.get((k + kept.size() - 1) % kept.size());
+            Point after = kept.get((k + 1) % kept.size());
+            if (distance(kept.get(k), before, after) < FLAT * tolerance) {
                 kept.remove(k);
             }
         }
         return kept;
     }
 
-    /** Moves all edges along their normals until the corners enclose a signed area. */
-    private static List<Point> withArea(List<Point> corners, double area) {
-        List<Point> moved = corners;
-        for (int round = 0; round < AREA_ROUNDS; round++) {
-            double around = 0;
-            for (int k = 0; k < moved.size(); k++) {
-                around += moved.get(k).distanceTo(moved.get((k + 1) % moved.size()));
-            }
-            moved = around == 0 ? moved : offset(moved, (area - area(moved)) / around);
-        }
-        return moved;
-    }
-
-    /** Moves every edge to its left as the ring runs, which is outward where the area is positive. */
-    private static List<Point> offset(List<Point> corners, double distance) {
-        List<Point> moved = new ArrayList<>();
-        for (int k = 0; k < corners.size(); k++) {
-            Point a = corners.get((k + corners.size() - 1) % corners.size());
-            Point p = corners.get(k);
-            Point b = corners.get((k + 1) % corners.size());
-            double before = Math.max(Double.MIN_NORMAL, a.distanceTo(p));
-            double after = Math.max(Double.MIN_NORMAL, p.distanceTo(b));
-            double nx = (p.y() - a.y()) / before + (b.y() - p.y()) / after;
-            double ny = -(p.x() - a.x()) / before - (b.x() - p.x()) / after;
-            double square = nx * nx + ny * ny;
-            double mitre = square == 0 ? 0 : Math.min(MOST_MITRE / Math.sqrt(square), 2 / square);
-            moved.add(p.plus(distance * mitre * nx, distance * mitre * ny));
-        }
-        return moved;
-    }
-
-    /** Signed area, positive where the ring runs clockwise on screen. */
-    static double area(List<Point> corners) {
-        double twice = 0;
-        for (int k = 0; k < corners.size(); k++) {
-            Point a = corners.get(k);
-            Point b = corners.get((k + 1) % corners.size());
-            twice += a.x() * b.y() - b.x() * a.y();
-        }
-        return twice / 2;
+    /** Distance of a point from the line through two others; 0 if these are one. */
+    private static double distance(Point p, Point a, Point b) {
+        double base = a.distanceTo(b);
+        double twice = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+        return base == 0 ? 0 : Math.abs(twice) / base;
     }
 }

@@ -60,12 +60,15 @@ public final class Trace {
      * that stands out most.
      *
      * @param tolerance 0 the least that can be told apart, 0.5 the best guess, 1 all that is connected
-     * @param smallestHolePx2 holes of less area are filled, px²; 0 keeps all
-     * @throws IllegalArgumentException if the tolerance is not from 0 to 1
+     * @param smallestHolePx2 holes of less area are filled, px²; 0 keeps all. Ground that is closed stays a hole
+     * @throws IllegalArgumentException if the tolerance is not from 0 to 1, or the smallest hole not 0 or more
      */
     public Proposal at(double tolerance, double smallestHolePx2) {
         if (!(tolerance >= 0 && tolerance <= 1)) {
             throw new IllegalArgumentException("a tolerance is from 0 to 1, not " + tolerance);
+        }
+        if (!(smallestHolePx2 >= 0)) {
+            throw new IllegalArgumentException("the smallest hole has 0 px² or more, not " + smallestHolePx2);
         }
         if (hits.isEmpty()) {
             return new Proposal(new Outline(List.of()), 0, BorderShares.NONE, 0, List.copyOf(misses));

@@ -16,6 +16,7 @@ final class Vertices {
     private Vertices() {}
 
     static int[] of(Ring ring, double tolerance) {
+        // Two places far apart to start from.
         int n = ring.length();
         double sumX = 0;
         double sumY = 0;
@@ -25,6 +26,7 @@ final class Vertices {
         }
         int first = farthest(ring, sumX / n, sumY / n);
         int second = farthest(ring, ring.middleX(first) - ring.middleX(0), ring.middleY(first) - ring.middleY(0));
+        // Stretches to look at, as pairs of ends; the second of a pair may run past the ring's end.
         boolean[] kept = new boolean[n];
         kept[first] = true;
         kept[second] = true;
@@ -34,6 +36,7 @@ final class Vertices {
         stack[depth++] = second < first ? second + n : second;
         stack[depth++] = second;
         stack[depth++] = first < second ? first + n : first;
+        // Each stretch is split where it strays most, until none strays.
         while (depth > 0) {
             int to = stack[--depth];
             int from = stack[--depth];
@@ -46,6 +49,7 @@ final class Vertices {
                 stack[depth++] = to;
             }
         }
+        // What was kept, in order.
         int[] indexes = new int[n];
         int count = 0;
         for (int i = 0; i < n; i++) {

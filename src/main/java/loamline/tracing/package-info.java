@@ -9,11 +9,15 @@
  * <p>Coordinates are those of the picture: x to the right, y <em>down</em>, unit one pixel. The pixel in column
  * i and row j covers [i, i + 1] x [j, j + 1]; (0, 0) is the outer corner of the first pixel, not its middle.
  *
- * <p>How it works, in order: colours in a perceptual space and a measure of texture ({@code Features}), small
- * patches whose borders follow the edges ({@code Patches}), a tree that joins the patches by the contrast along
- * their common borders ({@code MergeTree}), the branch of the tree at which the clicked patch stands out most,
- * and at last a border that is smoothed, straightened and squared ({@code Smoothing}, {@code Rings}, {@code
- * Straightening}).
+ * <p>How it works, in order: colour in a perceptual space and a measure of texture ({@code Features}); small
+ * patches whose borders follow the edges ({@code Patches}); a tree that joins them, the least contrast along
+ * their common borders first ({@code Merging}); for each click, the node of the tree above it that stands out
+ * most ({@code Branch}), which the slider leaves upwards and downwards; smooth cells from the nodes of all clicks
+ * ({@code Shaping}); and straight, where it fits square, edges round them ({@code Straightening}). What the edges
+ * lie on is read from the picture again ({@code Border}), so that a doubtful outline says where.
+ *
+ * <p>What it cannot do: see ground under a tree, tell a shadow from the ground that it lies on (a click in the
+ * shade adds it), or take a bed full of flowers for one thing.
  */
 @NullMarked
 package loamline.tracing;

@@ -2,6 +2,7 @@ package loamline.tracing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Comparator;
 import java.util.List;
@@ -70,7 +71,8 @@ class StraighteningTest {
         Outline odd = Outline.of(30, 50, 90, 40, 150, 70, 160, 130, 100, 100, 60, 150);
         Ring ring = ring(Canvas.turned(odd, degrees, new Point(100, 100)));
         List<Point> corners = Straightening.corners(ring, TOLERANCE);
-        assertThat(Region.of(Outline.of(corners)).areaM2()).isCloseTo(ring.area(), within(1e-3));
+        assertThat(Region.of(Outline.of(corners)).areaM2())
+                .isCloseTo(ring.area(), withinPercentage(100 * AreaFit.ACCURACY));
     }
 
     @Test
