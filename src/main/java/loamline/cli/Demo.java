@@ -27,6 +27,11 @@ public final class Demo {
 
     private Demo() {}
 
+    /** The first demo yard. */
+    public static Yard yard() throws IOException {
+        return read(YARDS.get(0));
+    }
+
     /** Writes the demo to {@code target/demo} and says where; gives the exit code. */
     public static int write(PrintWriter out, PrintWriter err) {
         try {

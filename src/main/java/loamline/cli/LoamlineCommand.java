@@ -26,6 +26,11 @@ public final class LoamlineCommand {
 
     private LoamlineCommand() {}
 
+    /** The program and its version, for title bars and the foot of pages. */
+    public static String program() {
+        return PageOptions.program();
+    }
+
     /** Runs a command line on the program's own streams and gives the exit code. */
     public static int run(String... args) {
         Charset charset = Charset.defaultCharset();

@@ -1,5 +1,6 @@
 package loamline.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -63,5 +64,24 @@ public record Outline(List<Part> parts) implements Shape {
                                 .map(hole -> hole.stream().map(change).toList())
                                 .toList()))
                 .toList());
+    }
+
+    /** The outline for the eye: points nearer than a step to the one kept before are left out. */
+    public Outline thinned(double stepM) {
+        return new Outline(parts.stream()
+                .map(part -> new Part(
+                        thinned(part.shell(), stepM),
+                        part.holes().stream().map(hole -> thinned(hole, stepM)).toList()))
+                .toList());
+    }
+
+    private static List<Point> thinned(List<Point> ring, double stepM) {
+        List<Point> kept = new ArrayList<>();
+        for (Point p : ring) {
+            if (kept.isEmpty() || kept.get(kept.size() - 1).distanceTo(p) >= stepM) {
+                kept.add(p);
+            }
+        }
+        return kept;
     }
 }

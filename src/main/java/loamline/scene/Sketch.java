@@ -14,6 +14,9 @@ import loamline.geometry.Region;
 final class Sketch {
     private static final double BIT_MM = 2;
 
+    /** Corners nearer than this on paper cannot be told apart. */
+    private static final double LEAST_STEP_MM = 0.03;
+
     private final SceneOptions options;
     private final Map<Layer, List<Mark>> layers = new EnumMap<>(Layer.class);
     private final List<PaperRect> taken = new ArrayList<>();
@@ -59,7 +62,7 @@ final class Sketch {
     }
 
     void draw(Layer layer, Region ground, Paint paint) {
-        draw(layer, Path.of(ground.outline()), paint);
+        draw(layer, Path.of(ground.outline().thinned(view().metres(LEAST_STEP_MM))), paint);
     }
 
     /** Words with their middle a little way from a place. */

@@ -1,0 +1,189 @@
+package loamline.desk;
+
+import java.io.File;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import loamline.account.Problem;
+import loamline.account.Severity;
+import loamline.files.AtomicFiles;
+import loamline.files.FileTrouble;
+import loamline.files.YardFiles;
+import loamline.sampling.PlanOptions;
+import loamline.scene.Palette;
+import loamline.sheets.Paper;
+import loamline.sheets.SheetOptions;
+import loamline.sheets.WalkPlan;
+import loamline.units.UnitSystem;
+import loamline.yard.Yard;
+
+/** The window's parts and what its buttons do. */
+final class Window {
+    private final Stage stage;
+    private final String program;
+    private final Session session = Session.ofWindow();
+    private final MapView map = new MapView(session);
+    private final BorderPane root = new BorderPane();
+    private final Label said = new Label();
+
+    Window(Stage stage, String program) {
+        this.stage = stage;
+        this.program = program;
+        root.getStyleClass().addAll("desk", "light");
+        root.setTop(top());
+        root.setLeft(new SheetView(session));
+        root.setCenter(map);
+        root.setRight(new FactsView(session));
+        root.setBottom(foot());
+        Scene scene = new Scene(root, 1280, 800);
+        scene.getStylesheets()
+                .add(Objects.requireNonNull(Window.class.getResource("/loamline/desk/desk.css"), "desk.css")
+                        .toExternalForm());
+        shortcut(scene, KeyCode.O, this::open);
+        shortcut(scene, KeyCode.P, this::savePlan);
+        stage.setScene(scene);
+        stage.setMinWidth(1000);
+        stage.setMinHeight(640);
+        session.results()
+                .addListener((o, before, now) -> now.ifPresent(results -> {
+                    stage.setTitle(results.yard().name() + " – Loamline");
+                    said.setText(summary(results.problems()));
+                }));
+    }
+
+    private static void shortcut(Scene scene, KeyCode key, Runnable action) {
+        scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), action);
+    }
+
+    /** Plans a yard and shows the window. */
+    void show(Yard yard) {
+        session.plan(yard, PlanOptions.USUAL);
+        stage.show();
+        map.requestFocus();
+    }
+
+    private Node top() {
+        Label name = new Label();
+        name.getStyleClass().add("yard-name");
+        name.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> session.results().get().map(r -> r.yard().name()).orElse(""), session.results()));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Button units = button("ft | m", "Switch between US and metric units", this::switchUnits);
+        Button theme = button("Light | dark", "Switch between light and dark", this::switchTheme);
+        HBox bar = new HBox(
+                8,
+                name,
+                gap,
+                units,
+                theme,
+                button("Fit", "Show the whole yard (F)", map::fit),
+                button("Open yard …", "Open a yard (Ctrl+O)", this::open),
+                button("Save walk plan …", "Save the walk plan as PDF (Ctrl+P)", this::savePlan));
+        bar.getStyleClass().add("top");
+        return bar;
+    }
+
+    private static Button button(String text, String help, Runnable action) {
+        Button button = new Button(text);
+        button.setAccessibleHelp(help);
+        button.setTooltip(new javafx.scene.control.Tooltip(help));
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private Node foot() {
+        Label work = new Label();
+        work.textProperty().bind(session.work());
+        ProgressBar bar = new ProgressBar();
+        bar.setPrefWidth(120);
+        bar.visibleProperty().bind(session.work().isNotEmpty());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox foot = new HBox(12, said, gap, work, bar);
+        foot.getStyleClass().add("foot");
+        return foot;
+    }
+
+    private void switchUnits() {
+        session.units().set(session.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US);
+    }
+
+    private void switchTheme() {
+        boolean dark = root.getStyleClass().remove("light");
+        if (!dark) {
+            root.getStyleClass().remove("dark");
+        }
+        root.getStyleClass().add(dark ? "dark" : "light");
+        map.setPalette(dark ? Palette.DARK : Palette.LIGHT);
+    }
+
+    private void open() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Open a yard");
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter("Yards", "*.loam.json", "*.geojson", "*.json"));
+        Optional.ofNullable(chooser.showOpenDialog(stage)).ifPresent(this::open);
+    }
+
+    private void open(File file) {
+        YardFiles.Opened opened = YardFiles.read(file.toPath());
+        opened.yard().ifPresent(yard -> session.plan(yard, PlanOptions.USUAL));
+        if (opened.yard().isEmpty()) {
+            said.setText(opened.problems().stream()
+                    .findFirst()
+                    .map(problem -> problem.line(file.getName()))
+                    .orElse(file.getName() + " cannot be read"));
+        }
+    }
+
+    private void savePlan() {
+        session.results().get().ifPresent(results -> {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle("Save the walk plan");
+            chooser.setInitialFileName("walk-plan.pdf");
+            Optional.ofNullable(chooser.showSaveDialog(stage)).ifPresent(file -> savePlan(results, file));
+        });
+    }
+
+    private void savePlan(Results results, File file) {
+        boolean american = Locale.getDefault().getCountry().equals("US");
+        SheetOptions sheets = SheetOptions.usual(
+                american ? Paper.LETTER : Paper.A4, session.units().get(), program);
+        byte[] pdf = new WalkPlan(results.yard(), results.zones(), results.plan(), sheets).pdf();
+        try {
+            AtomicFiles.write(file.toPath(), out -> out.write(pdf));
+            said.setText("Walk plan saved to " + file);
+        } catch (IOException e) {
+            said.setText(file + " " + FileTrouble.of(e).message());
+        }
+    }
+
+    private static String summary(List<Problem> problems) {
+        List<Problem> worse =
+                problems.stream().filter(p -> p.severity() != Severity.INFO).toList();
+        if (worse.isEmpty()) {
+            return "No problems found";
+        }
+        String more = worse.size() > 1 ? " (and " + (worse.size() - 1) + " more)" : "";
+        return "▲ " + worse.get(0).message() + more;
+    }
+}
