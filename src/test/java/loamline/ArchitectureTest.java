@@ -28,7 +28,7 @@ class ArchitectureTest {
     private static final List<List<String>> FLOORS = List.of(
             List.of("geometry", "place", "units", "account"),
             List.of("yard", "raster", "reference"),
-            List.of("sampling", "water", "sun", "findings", "soil", "season"),
+            List.of("sampling", "water", "sun", "findings", "soil", "season", "tracing"),
             List.of("scene"),
             List.of("sheets", "files"),
             List.of("desk", "cli"));
