@@ -18,6 +18,6 @@ public final class DeskApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        new Window(stage, program).show(yard);
+        new Window(stage, yard, program).show();
     }
 }

@@ -23,28 +23,36 @@ import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import loamline.account.Problem;
 import loamline.account.Severity;
+import loamline.desk.facts.FactsView;
+import loamline.desk.map.MapView;
+import loamline.desk.session.Results;
+import loamline.desk.session.Session;
+import loamline.desk.session.Work;
+import loamline.desk.sheet.SheetView;
 import loamline.files.AtomicFiles;
 import loamline.files.FileTrouble;
 import loamline.files.YardFiles;
-import loamline.sampling.PlanOptions;
 import loamline.scene.Palette;
 import loamline.sheets.Paper;
 import loamline.sheets.SheetOptions;
 import loamline.sheets.WalkPlan;
 import loamline.units.UnitSystem;
+import loamline.yard.History;
 import loamline.yard.Yard;
 
 /** The window's parts and what its buttons do. */
 final class Window {
     private final Stage stage;
     private final String program;
-    private final Session session = Session.ofWindow();
-    private final MapView map = new MapView(session);
+    private final Session session;
+    private final MapView map;
     private final BorderPane root = new BorderPane();
     private final Label said = new Label();
 
-    Window(Stage stage, String program) {
+    Window(Stage stage, Yard first, String program) {
         this.stage = stage;
+        session = new Session(first, Work.ofWindow());
+        map = new MapView(session);
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
         root.setTop(top());
@@ -72,9 +80,7 @@ final class Window {
         scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), action);
     }
 
-    /** Plans a yard and shows the window. */
-    void show(Yard yard) {
-        session.plan(yard, PlanOptions.USUAL);
+    void show() {
         stage.show();
         map.requestFocus();
     }
@@ -112,10 +118,10 @@ final class Window {
 
     private Node foot() {
         Label work = new Label();
-        work.textProperty().bind(session.work());
+        work.textProperty().bind(session.work().running());
         ProgressBar bar = new ProgressBar();
         bar.setPrefWidth(120);
-        bar.visibleProperty().bind(session.work().isNotEmpty());
+        bar.visibleProperty().bind(session.work().running().isNotEmpty());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox foot = new HBox(12, said, gap, work, bar);
@@ -146,7 +152,7 @@ final class Window {
 
     private void open(File file) {
         YardFiles.Opened opened = YardFiles.read(file.toPath());
-        opened.yard().ifPresent(yard -> session.plan(yard, PlanOptions.USUAL));
+        opened.yard().ifPresent(yard -> session.open(History.of(yard)));
         if (opened.yard().isEmpty()) {
             said.setText(opened.problems().stream()
                     .findFirst()
@@ -156,7 +162,7 @@ final class Window {
     }
 
     private void savePlan() {
-        session.results().get().ifPresent(results -> {
+        session.results().get().filter(results -> results.plan().isPresent()).ifPresent(results -> {
             FileChooser chooser = new FileChooser();
             chooser.setTitle("Save the walk plan");
             chooser.setInitialFileName("walk-plan.pdf");
@@ -168,7 +174,8 @@ final class Window {
         boolean american = Locale.getDefault().getCountry().equals("US");
         SheetOptions sheets = SheetOptions.usual(
                 american ? Paper.LETTER : Paper.A4, session.units().get(), program);
-        byte[] pdf = new WalkPlan(results.yard(), results.zones(), results.plan(), sheets).pdf();
+        byte[] pdf =
+                new WalkPlan(results.yard(), results.zones(), results.plan().orElseThrow(), sheets).pdf();
         try {
             AtomicFiles.write(file.toPath(), out -> out.write(pdf));
             said.setText("Walk plan saved to " + file);

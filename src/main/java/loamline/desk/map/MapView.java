@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.map;
 
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -12,6 +12,9 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import loamline.desk.session.Results;
+import loamline.desk.session.Selection;
+import loamline.desk.session.Session;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.scene.Palette;
@@ -24,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * The map: snapshot, draw in the background, show. While a picture is being drawn the last one is moved and scaled
  * with the view, and the selection is drawn on top at once.
  */
-final class MapView extends Region {
+public final class MapView extends Region {
     private static final double ZOOM_STEP = 1.25;
     private static final double PAN_STEP_PX = 60;
     private static final double PICK_REACH_PX = 12;
@@ -51,14 +54,14 @@ final class MapView extends Region {
     private double draggedX;
     private double draggedY;
 
-    MapView(Session session) {
+    public MapView(Session session) {
         this.session = session;
         getStyleClass().add("map");
         getChildren().add(canvas);
         setFocusTraversable(true);
         setAccessibleText("Map of the yard");
         session.results().addListener((o, before, now) -> {
-            fitted = fitted && sameYard(before, now);
+            fitted = fitted && now.isPresent();
             refresh();
         });
         session.units().addListener((o, before, now) -> refresh());
@@ -70,19 +73,13 @@ final class MapView extends Region {
         addEventHandler(KeyEvent.KEY_PRESSED, this::keyed);
     }
 
-    private static boolean sameYard(Optional<Results> before, Optional<Results> now) {
-        return before.isPresent()
-                && now.isPresent()
-                && before.get().yard().equals(now.get().yard());
-    }
-
-    void setPalette(Palette changed) {
+    public void setPalette(Palette changed) {
         palette = changed;
         refresh();
     }
 
     /** Shows the whole yard. */
-    void fit() {
+    public void fit() {
         Optional<Box> box =
                 session.results().get().flatMap(results -> results.yard().box());
         if (box.isPresent() && getWidth() > 0 && getHeight() > 0) {
@@ -173,7 +170,8 @@ final class MapView extends Region {
 
     private Optional<Point> selectedPlace(Results results) {
         String id = session.selection().get().core();
-        return results.plan().cores().stream()
+        return results.plan().stream()
+                .flatMap(plan -> plan.cores().stream())
                 .filter(core -> core.id().equals(id))
                 .map(core -> core.at())
                 .findFirst();

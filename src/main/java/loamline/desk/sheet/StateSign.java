@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.sheet;
 
 import java.util.Locale;
 import javafx.scene.Node;

@@ -1,13 +1,13 @@
-package loamline.desk;
+package loamline.desk.map;
 
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import loamline.desk.session.Results;
 import loamline.geometry.Point;
 import loamline.scene.Layer;
 import loamline.scene.Mark;
@@ -38,7 +38,7 @@ record MapPicture(Viewport viewport, WritableImage image) {
             Results results, Viewport viewport, Palette palette, UnitSystem units, double pixelScale, Fonts fonts) {
         SceneOptions options =
                 SceneOptions.usual(viewport.view(), fonts).with(palette).with(units);
-        Scene yard = YardScene.of(results.yard(), results.zones(), Optional.of(results.plan()), options);
+        Scene yard = YardScene.of(results.yard(), results.zones(), results.plan(), options);
         BufferedImage drawn =
                 new ImagePainter(fonts, 96 * pixelScale, palette.of(Role.PAPER)).image(withFurniture(yard, options));
         int width = drawn.getWidth();

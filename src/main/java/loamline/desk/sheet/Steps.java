@@ -1,6 +1,8 @@
-package loamline.desk;
+package loamline.desk.sheet;
 
 import java.util.List;
+import java.util.Optional;
+import loamline.desk.session.Results;
 import loamline.sampling.CorePlan;
 import loamline.units.Formatting;
 import loamline.units.Measure;
@@ -8,9 +10,9 @@ import loamline.units.UnitSystem;
 import loamline.yard.Zone;
 
 /** The sheet's lines: one result a step. */
-final class Steps {
+public final class Steps {
     /** How far a step is, told by a sign's shape and by this word. */
-    enum State {
+    public enum State {
         NOT_STARTED("not started"),
         NEEDS_YOU("needs you"),
         DONE("done");
@@ -21,40 +23,45 @@ final class Steps {
             this.word = word;
         }
 
-        String word() {
+        public String word() {
             return word;
         }
     }
 
     /** A step's name, its result in a line, and how far it is. */
-    record Line(String title, String result, State state) {}
+    public record Line(String title, String result, State state) {}
 
     private Steps() {}
 
-    static List<Line> of(Results results, UnitSystem units) {
+    public static List<Line> of(Results results, UnitSystem units) {
         List<Zone> zones = results.zones();
-        CorePlan plan = results.plan();
         boolean turf = !zones.isEmpty();
-        boolean reached = plan.problems().stream().noneMatch(p -> p.isError());
+        Optional<CorePlan> plan = results.plan();
+        boolean walked = plan.filter(p -> !p.walks().isEmpty()).isPresent();
         return List.of(
                 new Line("Trace", trace(zones, units), turf ? State.DONE : State.NEEDS_YOU),
-                new Line(
-                        "Zones",
-                        counted(zones.size(), "zone") + ", "
-                                + counted(plan.composites().size(), "bag"),
-                        turf ? State.DONE : State.NOT_STARTED),
-                new Line("Cores", cores(plan, units), coresState(plan, reached)),
+                new Line("Zones", zones(zones, plan), turf ? State.DONE : State.NOT_STARTED),
+                new Line("Cores", plan.map(p -> cores(p, units)).orElse("Being planned"), coresState(plan)),
                 new Line(
                         "Print",
-                        plan.walks().isEmpty() ? "Waits for cores" : "Walk plan ready",
-                        plan.walks().isEmpty() ? State.NOT_STARTED : State.DONE));
+                        walked ? "Walk plan ready" : "Waits for cores",
+                        walked ? State.DONE : State.NOT_STARTED));
     }
 
-    private static State coresState(CorePlan plan, boolean reached) {
-        if (!reached) {
+    private static State coresState(Optional<CorePlan> plan) {
+        if (plan.isEmpty()) {
+            return State.NOT_STARTED;
+        }
+        if (plan.get().problems().stream().anyMatch(p -> p.isError())) {
             return State.NEEDS_YOU;
         }
-        return plan.walks().isEmpty() ? State.NOT_STARTED : State.DONE;
+        return plan.get().walks().isEmpty() ? State.NOT_STARTED : State.DONE;
+    }
+
+    private static String zones(List<Zone> zones, Optional<CorePlan> plan) {
+        String bags =
+                plan.map(p -> ", " + counted(p.composites().size(), "bag")).orElse("");
+        return counted(zones.size(), "zone") + bags;
     }
 
     private static String trace(List<Zone> zones, UnitSystem units) {

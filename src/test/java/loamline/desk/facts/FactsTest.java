@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.facts;
 
 import static loamline.yard.YardFixtures.box;
 import static loamline.yard.YardFixtures.building;
@@ -7,14 +7,18 @@ import static loamline.yard.YardFixtures.turf;
 import static loamline.yard.YardFixtures.yard;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import loamline.desk.session.Results;
+import loamline.desk.session.Selection;
+import loamline.desk.sheet.Steps;
 import loamline.geometry.Point;
 import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class FactsTest {
-    private static final Results RESULTS = Results.of(
-            yard(turf("front", box(0, 0, 20, 20)), building(box(5, 5, 10, 10)), gate(0, 0)), PlanOptions.USUAL);
+    private static final Results RESULTS = Results.ground(
+                    yard(turf("front", box(0, 0, 20, 20)), building(box(5, 5, 10, 10)), gate(0, 0)))
+            .planned(PlanOptions.USUAL);
 
     @Test
     void theSheetSaysWhatWasFound() {
@@ -32,7 +36,7 @@ class FactsTest {
 
     @Test
     void anEmptyYardSaysWhatIsMissing() {
-        Results empty = Results.of(yard(), PlanOptions.USUAL);
+        Results empty = Results.ground(yard()).planned(PlanOptions.USUAL);
         assertThat(Steps.of(empty, UnitSystem.US).get(0).result()).isEqualTo("No turf yet");
         assertThat(Steps.of(empty, UnitSystem.US).get(0).state()).isEqualTo(Steps.State.NEEDS_YOU);
         assertThat(Facts.of(empty, Selection.NOTHING, UnitSystem.US).rows()).isEmpty();
@@ -40,7 +44,7 @@ class FactsTest {
 
     @Test
     void aCoreIsPickedBeforeItsZone() {
-        var core = RESULTS.plan().cores().get(0);
+        var core = RESULTS.plan().orElseThrow().cores().get(0);
         Selection picked = Selection.at(core.at().plus(0.1, 0), 0.5, RESULTS);
         assertThat(picked.core()).isEqualTo(core.id());
         assertThat(Selection.at(new Point(0.2, 19.8), 0.1, RESULTS).zone()).isEqualTo("front");
@@ -49,8 +53,8 @@ class FactsTest {
 
     @Test
     void aCoreTellsWhyItStandsThere() {
-        var core = RESULTS.plan().cores().get(0);
-        Facts facts = Facts.of(RESULTS, new Selection(core.id(), ""), UnitSystem.METRIC);
+        var core = RESULTS.plan().orElseThrow().cores().get(0);
+        Facts facts = Facts.of(RESULTS, Selection.ofCore(core.id()), UnitSystem.METRIC);
         assertThat(facts.title()).isEqualTo("Core A1");
         assertThat(facts.rows().get(0)).isEqualTo(new Facts.Row("Stands for", "31.3", "m²"));
         assertThat(facts.why()).hasValueSatisfying(why -> {
@@ -61,7 +65,7 @@ class FactsTest {
 
     @Test
     void aZoneTellsWhatWasTakenOut() {
-        Facts facts = Facts.of(RESULTS, new Selection("", "front"), UnitSystem.METRIC);
+        Facts facts = Facts.of(RESULTS, Selection.ofZone("front"), UnitSystem.METRIC);
         assertThat(facts.rows()).extracting(Facts.Row::name).contains("Net turf", "Outlined", "less building");
         assertThat(facts.why())
                 .hasValueSatisfying(why -> assertThat(why.formula()).contains("gross"));

@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.facts;
 
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -7,13 +7,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import loamline.desk.session.Session;
 
 /** The facts about what is selected, with the account of its main number. */
-final class FactsView extends ScrollPane {
+public final class FactsView extends ScrollPane {
     private final Session session;
     private final VBox content = new VBox();
 
-    FactsView(Session session) {
+    public FactsView(Session session) {
         this.session = session;
         getStyleClass().add("facts");
         setFitToWidth(true);

@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.map;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

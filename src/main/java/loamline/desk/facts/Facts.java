@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.facts;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import loamline.account.Account;
 import loamline.account.Source;
+import loamline.desk.session.Results;
+import loamline.desk.session.Selection;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
@@ -25,16 +27,16 @@ import loamline.yard.Zone;
  * @param rows name, number and unit
  * @param why how its main number came about
  */
-record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
+public record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
     /** A fact: its name, its number or word, and its unit. */
-    record Row(String name, String value, String unit) {
+    public record Row(String name, String value, String unit) {
         Row(String name, Formatted formatted) {
             this(name, formatted.number(), formatted.unit());
         }
     }
 
     /** An account in words: formula, what was put in, what it means, where it comes from. */
-    record Why(String formula, String inputs, String note, String sources) {
+    public record Why(String formula, String inputs, String note, String sources) {
         static Why of(Account account) {
             String inputs = account.inputs().entrySet().stream()
                     .map(input -> input.getKey() + " = " + shown(input.getValue()))
@@ -53,11 +55,12 @@ record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
         }
     }
 
-    static Facts of(Results results, Selection selection, UnitSystem units) {
-        Optional<Facts> core = results.plan().cores().stream()
-                .filter(c -> c.id().equals(selection.core()))
-                .findFirst()
-                .map(c -> ofCore(c, results.plan(), units));
+    public static Facts of(Results results, Selection selection, UnitSystem units) {
+        Optional<Facts> core = results.plan()
+                .flatMap(plan -> plan.cores().stream()
+                        .filter(c -> c.id().equals(selection.core()))
+                        .findFirst()
+                        .map(c -> ofCore(c, plan, units)));
         return core.or(() -> results.zones().stream()
                         .filter(z -> z.name().equals(selection.zone()))
                         .findFirst()
@@ -111,14 +114,14 @@ record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
         for (Zone zone : results.zones()) {
             rows.add(new Row(zone.name(), Formatting.format(Measure.AREA, zone.netAreaM2(), units)));
         }
-        for (CorePlan.Walk walk : results.plan().walks()) {
+        for (CorePlan.Walk walk : results.plan().map(CorePlan::walks).orElse(List.of())) {
             rows.add(new Row("Walk " + walk.composite(), Formatting.format(Measure.LENGTH, walk.lengthM(), units, 0)));
         }
         return new Facts(
                 results.yard().name().isBlank() ? "Yard" : results.yard().name(),
                 "Click a core or a zone to see its facts.",
                 rows,
-                why(results.plan().accounts(), "/walks/0/lengthM"));
+                results.plan().flatMap(plan -> why(plan.accounts(), "/walks/0/lengthM")));
     }
 
     private static Optional<Why> why(Map<String, Account> accounts, String key) {

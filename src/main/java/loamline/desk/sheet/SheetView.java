@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.sheet;
 
 import java.util.List;
 import java.util.OptionalInt;
@@ -14,6 +14,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import loamline.desk.session.Session;
 import loamline.sampling.PlanOptions;
 import loamline.units.Formatting;
 import loamline.units.Measure;
@@ -21,7 +22,7 @@ import loamline.units.ParseResult;
 import loamline.units.Parsing;
 
 /** The sheet: a line a step, and the tools to plan the cores again. */
-final class SheetView extends VBox {
+public final class SheetView extends VBox {
     private static final int MOST_BAGS = 6;
     private static final int MOST_CORES = 50;
 
@@ -33,7 +34,7 @@ final class SheetView extends VBox {
     private final ComboBox<String> place = new ComboBox<>();
     private final Label refused = new Label();
 
-    SheetView(Session session) {
+    public SheetView(Session session) {
         this.session = session;
         getStyleClass().add("sheet");
         place.getItems().addAll("centre", "random");
@@ -59,7 +60,6 @@ final class SheetView extends VBox {
         plan.getStyleClass().add("primary");
         plan.setMaxWidth(Double.MAX_VALUE);
         plan.setOnAction(e -> plan());
-        plan.disableProperty().bind(session.work().isNotEmpty());
         GridPane fields = new GridPane();
         fields.getStyleClass().add("fields");
         field(fields, 0, "Bags", bags);
@@ -93,7 +93,7 @@ final class SheetView extends VBox {
         if (complaint.isEmpty()) {
             double edgeM = parsed.value().getAsDouble();
             showEdge(edgeM);
-            session.results().get().ifPresent(results -> session.plan(results.yard(), options(edgeM)));
+            session.options().set(options(edgeM));
         }
     }
 

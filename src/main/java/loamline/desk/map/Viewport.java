@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.map;
 
 import loamline.geometry.Box;
 import loamline.geometry.Point;

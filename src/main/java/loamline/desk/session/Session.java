@@ -1,0 +1,136 @@
+package loamline.desk.session;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import loamline.sampling.PlanOptions;
+import loamline.units.UnitSystem;
+import loamline.yard.Feature;
+import loamline.yard.History;
+import loamline.yard.Yard;
+
+/**
+ * The one holder of the current yard with its history, of what was computed from it, and of what is selected. Only
+ * here is the yard replaced. All methods are called on the screen's thread.
+ */
+public final class Session {
+    private final ReadOnlyObjectWrapper<History> history;
+    private final ReadOnlyObjectWrapper<Yard> shown;
+    private final ReadOnlyObjectWrapper<Optional<Results>> results = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<Selection> selection = new SimpleObjectProperty<>(Selection.NOTHING);
+    private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
+    private final ObjectProperty<PlanOptions> options = new SimpleObjectProperty<>(PlanOptions.USUAL);
+    private final Work work;
+
+    public Session(Yard first, Work work) {
+        this.work = work;
+        history = new ReadOnlyObjectWrapper<>(History.of(first));
+        shown = new ReadOnlyObjectWrapper<>(first);
+        options.addListener((o, before, now) -> compute());
+        compute();
+    }
+
+    /** Puts another yard in the place of this one, with its own history. */
+    public void open(History opened) {
+        selection.set(Selection.NOTHING);
+        results.set(Optional.empty());
+        become(opened);
+    }
+
+    /** One edit, undone as one; an edit that changes nothing is none. */
+    public void edit(String label, Yard after) {
+        become(history.get().then(label, after));
+    }
+
+    public void undo() {
+        become(history.get().undone());
+    }
+
+    public void redo() {
+        become(history.get().redone());
+    }
+
+    /** Says that the yard as it stands is on disk. */
+    public void markSaved() {
+        history.set(history.get().markedSaved());
+    }
+
+    /** Shows a yard while it is being changed, as in a drag, without an entry in the history. */
+    public void preview(Yard moving) {
+        shown.set(moving);
+        compute();
+    }
+
+    /** Ends a preview that led to nothing. */
+    public void dropPreview() {
+        become(history.get());
+    }
+
+    private void become(History changed) {
+        history.set(changed);
+        shown.set(changed.now());
+        selection.set(selection
+                .get()
+                .within(changed.now().features().stream().map(Feature::key).collect(Collectors.toSet())));
+        compute();
+    }
+
+    /** Zones at once; the plan in the background, unless the yard is still in motion. */
+    private void compute() {
+        Yard yard = shown.get();
+        if (results.get().filter(r -> r.yard().equals(yard)).isEmpty()) {
+            Results ground = Results.ground(yard);
+            results.set(Optional.of(ground));
+        }
+        if (yard.equals(history.get().now())) {
+            plan();
+        }
+    }
+
+    private void plan() {
+        Results ground = results.get().orElseThrow();
+        PlanOptions asked = options.get();
+        Consumer<Results> show = planned -> {
+            if (planned.yard().equals(shown.get()) && asked.equals(options.get())) {
+                results.set(Optional.of(planned));
+            }
+        };
+        work.latest("plan", "Planning the cores", () -> ground.planned(asked), show);
+    }
+
+    /** The yard with all that was done to it; what undo and redo move through. */
+    public ReadOnlyObjectProperty<History> history() {
+        return history.getReadOnlyProperty();
+    }
+
+    /** The yard to be seen: the current one, or the one in motion. */
+    public ReadOnlyObjectProperty<Yard> shown() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** What was computed last. */
+    public ReadOnlyObjectProperty<Optional<Results>> results() {
+        return results.getReadOnlyProperty();
+    }
+
+    public ObjectProperty<Selection> selection() {
+        return selection;
+    }
+
+    public ObjectProperty<UnitSystem> units() {
+        return units;
+    }
+
+    /** How cores are to be planned; changing it plans them again. */
+    public ObjectProperty<PlanOptions> options() {
+        return options;
+    }
+
+    public Work work() {
+        return work;
+    }
+}

@@ -1,0 +1,24 @@
+package loamline.desk.tool;
+
+import loamline.desk.session.Selection;
+import loamline.yard.Yard;
+
+/** What a tool wants done. */
+public sealed interface Effect {
+    /** An entry in the history. */
+    record Edit(String label, Yard after) implements Effect {}
+
+    /** The yard in motion, as in a drag. */
+    record Preview(Yard moving) implements Effect {}
+
+    /** The motion led to nothing. */
+    record DropPreview() implements Effect {}
+
+    record Select(Selection selection) implements Effect {}
+
+    /** Something to be said in the foot, as why an input was refused. */
+    record Say(String words) implements Effect {}
+
+    /** The tool is done; the window goes back to the pointer. */
+    record Done() implements Effect {}
+}
