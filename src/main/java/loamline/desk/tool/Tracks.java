@@ -39,7 +39,7 @@ final class Tracks {
 
     /** Through the first place, so that the last side closes straight: north, east, and square to the first side. */
     static Stream<Track> ofStart(List<Point> drawn) {
-        if (drawn.size() < 2) {
+        if (drawn.size() < SnapSources.LEAST_TO_CLOSE) {
             return Stream.empty();
         }
         Point start = drawn.get(0);
