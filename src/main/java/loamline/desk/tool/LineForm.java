@@ -30,7 +30,7 @@ record LineForm(BiFunction<Polyline, Yard, Feature> making) implements Form {
     public String hint(int set) {
         return switch (set) {
             case 0 -> "Click where the line starts";
-            case 1 -> "Click the next point, or type its distance and press Enter";
+            case 1 -> "Click the next point, or type a length (Tab: an angle) and press Enter";
             default -> "Click the next point; end with Enter or a double click";
         };
     }

@@ -41,7 +41,7 @@ record OutlineForm(BiFunction<Outline, Yard, Feature> making) implements Form {
     public String hint(int set) {
         return switch (set) {
             case 0 -> "Click the corners one by one";
-            case 1, 2 -> "Click the next corner, or type its distance and press Enter";
+            case 1, 2 -> "Click the next corner, or type a length (Tab: an angle) and press Enter";
             default -> "Click the next corner; end with Enter, a double click or a click on the first corner";
         };
     }

@@ -40,7 +40,7 @@ record RectangleForm(BiFunction<Outline, Yard, Feature> making) implements Form 
         return List.of(first, second, third, first.plus(third.x() - second.x(), third.y() - second.y()));
     }
 
-    /** The width is square to the side, whatever the pointer does. */
+    /** The width is square to the side, whatever the pointer does and whatever angle is typed. */
     @Override
     public Target target(List<Point> places, Point pointer, Typing typing, UnitSystem units) {
         if (places.size() < 2) {
@@ -48,7 +48,8 @@ record RectangleForm(BiFunction<Outline, Yard, Feature> making) implements Form 
         }
         StraightLine across =
                 StraightLine.between(places.get(0), places.get(1)).square().through(places.get(1));
-        Target free = Form.super.target(places, across.nearestTo(pointer), typing, units);
+        Typing width = new Typing(typing.size(), "", false);
+        Target free = Form.super.target(places, across.nearestTo(pointer), width, units);
         return new Target(across.nearestTo(free.at()), free.refusal());
     }
 

@@ -173,6 +173,9 @@ class DrawTest {
                 "click 0 0; click 4 3; click -2 5 | 0 0, 4 3, 0.88 7.16, -3.12 4.16",
                 "click 0 0; move 1 0; type 4; enter; move 9 -8; type 3; enter | 0 0, 4 0, 4 -3, 0 -3",
                 "click 0 0; click 4 0; click 3 2 | 0 0, 4 0, 4 2, 0 2",
+                "click 0 0; click 4 0; move 3 2; type 5 < 45; enter | 0 0, 4 0, 4 5, 0 5",
+                // with Shift a dragged rectangle is a square
+                "drag 1 1 4 4.5 +shift | 1 1, 4.25 1, 4.25 4.25, 1 4.25",
             })
     void aRectangleIsDraggedOrASideAndAWidth(String steps, String drawn) {
         ToolScript script = with(ToolChoice.BUILDING).run("type r").run(steps);
