@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
@@ -48,7 +49,7 @@ class NewFeaturesTest {
 
     @Test
     void aNameThatBecameFreeIsGivenAgainAndLettersMayBeSmall() {
-        Yard yard = Edits.remove(with(Kind.BED, Kind.BED, Kind.BED), java.util.Set.of("f2"));
+        Yard yard = Edits.remove(with(Kind.BED, Kind.BED, Kind.BED), Set.of("f2"));
         assertThat(Edits.add(yard, NewFeatures.area(Kind.BED, SQUARE, yard))
                         .all(Cover.class)
                         .map(Cover::name))

@@ -9,6 +9,7 @@ import loamline.desk.tool.Input.Held;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
+import loamline.geometry.Region;
 import loamline.place.Frame;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
@@ -138,7 +139,7 @@ class SnappingLawsTest {
                 .flatMap(feature -> feature.shape().stream())
                 .mapToDouble(shape -> shape instanceof Polyline line
                         ? line.nearestTo(snapped.at()).distanceTo(snapped.at())
-                        : loamline.geometry.Region.of((Outline) shape).distanceToEdge(snapped.at()))
+                        : Region.of((Outline) shape).distanceToEdge(snapped.at()))
                 .min()
                 .orElseThrow();
         assertThat(offM).isLessThan(1e-9);

@@ -3,6 +3,8 @@ package loamline.desk.tool;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import loamline.desk.tool.ToolChoice.Variant;
@@ -50,7 +52,7 @@ class ToolChoiceTest {
         tools.forEach(tool -> {
             ToolScript script = with(tool).run("drag 0 0 4 3; click 5 0; click 5 8; enter");
             assertThat(script.yard.features().get(0).kind()).contains(choice.kind());
-            assertThat(script.edits.get(0)).isEqualTo("add " + choice.label().toLowerCase(java.util.Locale.ROOT));
+            assertThat(script.edits.get(0)).isEqualTo("add " + choice.label().toLowerCase(Locale.ROOT));
         });
     }
 
@@ -89,8 +91,8 @@ class ToolChoiceTest {
             }
 
             @Override
-            public java.util.List<Guide> guides(Surroundings around) {
-                return java.util.List.of();
+            public List<Guide> guides(Surroundings around) {
+                return List.of();
             }
 
             @Override
