@@ -1,0 +1,79 @@
+package loamline.sampling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import loamline.bench.LargeYard;
+import loamline.sampling.PlanOptions.Place;
+import loamline.yard.Yard;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class CancelledPlanTest {
+    /** What a person does not notice between pressing Cancel and having the machine back; own choice, no source. */
+    private static final long SOON_MS = 100;
+
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+    /** All 144 cores of six bags in one round. */
+    private static final PlanOptions LONG = new PlanOptions(
+            OptionalInt.empty(), 24, 0.9, 0.9, 0.6, Place.CENTRE, 1, 1, PlanOptions.Rounds.ALL, false, Probe.USUAL);
+
+    private static Yard yard;
+    private static CorePlan whole;
+    private static long wholeMs;
+
+    @BeforeAll
+    static void planOnce() {
+        yard = LargeYard.make();
+        long before = THREADS.getCurrentThreadCpuTime();
+        whole = CorePlanner.plan(yard, LONG);
+        wholeMs = TimeUnit.NANOSECONDS.toMillis(THREADS.getCurrentThreadCpuTime() - before);
+    }
+
+    /** Milliseconds of computing from the cancel to the end; computing, since tests share the machine. */
+    private static long msAfterCancelAt(double share) throws InterruptedException {
+        AtomicReference<Throwable> end = new AtomicReference<>();
+        long[] endedAt = new long[1];
+        Thread thread = new Thread(() -> {
+            try {
+                CorePlanner.plan(yard, LONG);
+            } catch (CancellationException e) {
+                end.set(e);
+            }
+            endedAt[0] = THREADS.getCurrentThreadCpuTime();
+        });
+        thread.start();
+        long until = TimeUnit.MILLISECONDS.toNanos((long) (share * wholeMs));
+        while (thread.isAlive() && THREADS.getThreadCpuTime(thread.getId()) < until) {
+            Thread.sleep(1);
+        }
+        long cancelledAt = THREADS.getThreadCpuTime(thread.getId());
+        thread.interrupt();
+        thread.join();
+        assertThat(end.get()).as("ended by the cancel at " + share).isInstanceOf(CancellationException.class);
+        return TimeUnit.NANOSECONDS.toMillis(endedAt[0] - cancelledAt);
+    }
+
+    @Test
+    void aPlanStopsSoonAfterItIsCancelledWhereverItIs() throws InterruptedException {
+        List<Long> delays = new ArrayList<>();
+        for (double share = 0; share < 0.6; share += 0.12) {
+            delays.add(msAfterCancelAt(share));
+        }
+        assertThat(delays).allMatch(ms -> ms <= SOON_MS);
+    }
+
+    @Test
+    void thePlanAfterACancelledOneIsTheSame() throws InterruptedException {
+        msAfterCancelAt(0.4);
+        assertThat(CorePlanner.plan(yard, LONG)).isEqualTo(whole);
+    }
+}
