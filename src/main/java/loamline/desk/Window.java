@@ -11,7 +11,6 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -117,14 +116,9 @@ final class Window {
     }
 
     private Node foot() {
-        Label work = new Label();
-        work.textProperty().bind(session.work().running());
-        ProgressBar bar = new ProgressBar();
-        bar.setPrefWidth(120);
-        bar.visibleProperty().bind(session.work().running().isNotEmpty());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(12, said, gap, work, bar);
+        HBox foot = new HBox(12, said, gap, new WorkView(session.work()));
         foot.getStyleClass().add("foot");
         return foot;
     }

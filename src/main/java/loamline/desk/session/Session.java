@@ -99,7 +99,7 @@ public final class Session {
                 results.set(Optional.of(planned));
             }
         };
-        work.latest("plan", "Planning the cores", () -> ground.planned(asked), show);
+        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(asked), show);
     }
 
     /** The yard with all that was done to it; what undo and redo move through. */
