@@ -6,13 +6,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import loamline.files.YardFiles.Format;
 import loamline.place.Frame;
 import loamline.place.LonLat;
-import loamline.yard.Extras;
 import loamline.yard.Yard;
 import loamline.yard.YardFixtures;
 import org.junit.jupiter.api.Test;
@@ -47,15 +44,11 @@ class FingerprintTest {
     }
 
     @Test
-    void geoJsonDoesNotKeepWhatAProjectFileCallsByANameOfItsOwn() {
-        Yard named = new Yard(
-                "a",
-                Frame.local(),
-                List.of(),
-                Optional.empty(),
-                new Extras(Map.of("crs", "a member of another program")));
-        assertThat(YardFiles.keepsAll(named, Format.GEOJSON)).isFalse();
-        assertThat(YardFiles.keepsAll(named, Format.PROJECT)).isTrue();
+    void geoJsonDoesNotKeepWhatLiesTooFarOffForLongitudeAndLatitude() {
+        Yard yard = Yard.empty("a", Frame.at(new LonLat(8, 50)))
+                .withFeatures(YardFixtures.yard(YardFixtures.gate(2e7, 3)).features());
+        assertThat(YardFiles.keepsAll(yard, Format.GEOJSON)).isFalse();
+        assertThat(YardFiles.keepsAll(yard, Format.PROJECT)).isTrue();
     }
 
     @Test
