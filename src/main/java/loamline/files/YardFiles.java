@@ -130,7 +130,7 @@ public final class YardFiles {
 
     /** Whether a format brings a yard back as a project file does; written and read back to see. */
     public static boolean keepsAll(Yard yard, Format format) {
-        return readBack(yard, format).equals(readBack(yard, Format.PROJECT));
+        return format == Format.PROJECT || readBack(yard, format).equals(readBack(yard, Format.PROJECT));
     }
 
     private static Optional<Yard> readBack(Yard yard, Format format) {

@@ -59,6 +59,11 @@ public final class Session {
         history.set(history.get().markedSaved());
     }
 
+    /** Says that no state of the yard is on disk any more. */
+    public void markUnsaved() {
+        history.set(history.get().markedUnsaved());
+    }
+
     /** Shows a yard while it is being changed, as in a drag, without an entry in the history. */
     public void preview(Yard moving) {
         shown.set(moving);
