@@ -4,7 +4,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import loamline.yard.Backdrop;
 import loamline.yard.Yard;
 
 /**
@@ -38,14 +37,7 @@ final class Backdrops {
     private static Yard changed(Yard yard, UnaryOperator<String> change) {
         return yard.withBackdrop(yard.backdrop().map(b -> {
             try {
-                return new Backdrop(
-                        change.apply(b.file()),
-                        b.widthPx(),
-                        b.heightPx(),
-                        b.placement(),
-                        b.scaleErrorRel(),
-                        b.opacity(),
-                        b.extras());
+                return b.withFile(change.apply(b.file()));
             } catch (InvalidPathException e) {
                 return b; // written on another system; it cannot be found here, but is kept
             }
