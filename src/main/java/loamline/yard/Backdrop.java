@@ -30,4 +30,9 @@ public record Backdrop(
             return Math.sqrt(Math.abs(a * e - b * d));
         }
     }
+
+    /** The same under another path. */
+    public Backdrop withFile(String changed) {
+        return new Backdrop(changed, widthPx, heightPx, placement, scaleErrorRel, opacity, extras);
+    }
 }
