@@ -18,6 +18,6 @@ public final class DeskApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        new Window(stage, yard, program).show();
+        new Window(stage, yard, program, FileDialogs.of(stage)).show();
     }
 }

@@ -1,11 +1,10 @@
 package loamline.desk;
 
-import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -19,7 +18,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import loamline.account.Problem;
 import loamline.account.Severity;
@@ -43,14 +41,16 @@ import loamline.yard.Yard;
 /** The window's parts and what its buttons do. */
 final class Window {
     private final Stage stage;
+    private final FileDialogs dialogs;
     private final String program;
     private final Session session;
     private final MapView map;
     private final BorderPane root = new BorderPane();
     private final Label said = new Label();
 
-    Window(Stage stage, Yard first, String program) {
+    Window(Stage stage, Yard first, String program, FileDialogs dialogs) {
         this.stage = stage;
+        this.dialogs = dialogs;
         session = new Session(first, Work.ofWindow());
         map = new MapView(session);
         this.program = program;
@@ -143,41 +143,37 @@ final class Window {
     }
 
     private void open() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Open a yard");
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter("Yards", "*.loam.json", "*.geojson", "*.json"));
-        Optional.ofNullable(chooser.showOpenDialog(stage)).ifPresent(this::open);
+        dialogs.open("Open a yard", "Yards", List.of("*.loam.json", "*.geojson", "*.json"))
+                .ifPresent(this::open);
     }
 
-    private void open(File file) {
-        YardFiles.Opened opened = YardFiles.read(file.toPath());
+    private void open(Path file) {
+        YardFiles.Opened opened = YardFiles.read(file);
         opened.yard().ifPresent(yard -> session.open(History.of(yard)));
         if (opened.yard().isEmpty()) {
             said.setText(opened.problems().stream()
                     .findFirst()
-                    .map(problem -> problem.line(file.getName()))
-                    .orElse(file.getName() + " cannot be read"));
+                    .map(problem -> problem.line(file.toString()))
+                    .orElse(file + " cannot be read"));
         }
     }
 
     private void savePlan() {
-        session.results().get().filter(results -> results.plan().isPresent()).ifPresent(results -> {
-            FileChooser chooser = new FileChooser();
-            chooser.setTitle("Save the walk plan");
-            chooser.setInitialFileName("walk-plan.pdf");
-            Optional.ofNullable(chooser.showSaveDialog(stage)).ifPresent(file -> savePlan(results, file));
-        });
+        session.results()
+                .get()
+                .filter(results -> results.plan().isPresent())
+                .ifPresent(results ->
+                        dialogs.save("Save the walk plan", "walk-plan.pdf").ifPresent(file -> savePlan(results, file)));
     }
 
-    private void savePlan(Results results, File file) {
+    private void savePlan(Results results, Path file) {
         boolean american = Locale.getDefault().getCountry().equals("US");
         SheetOptions sheets = SheetOptions.usual(
                 american ? Paper.LETTER : Paper.A4, session.units().get(), program);
         byte[] pdf =
                 new WalkPlan(results.yard(), results.zones(), results.plan().orElseThrow(), sheets).pdf();
         try {
-            AtomicFiles.write(file.toPath(), out -> out.write(pdf));
+            AtomicFiles.write(file, out -> out.write(pdf));
             said.setText("Walk plan saved to " + file);
         } catch (IOException e) {
             said.setText(file + " " + FileTrouble.of(e).message());

@@ -48,6 +48,7 @@ public final class MapView extends Region {
     private Viewport viewport = new Viewport(new Point(0, 0), 0.1, 1, 1);
     private @Nullable MapPicture picture;
     private volatile long asked;
+    private long drawn;
     private boolean fitted;
     private double pressedX;
     private double pressedY;
@@ -130,12 +131,28 @@ public final class MapView extends Region {
 
     private void draw(long ticket, Results results, Viewport wanted, Palette colours, UnitSystem units, double pixels) {
         if (ticket == asked) {
-            MapPicture drawn = MapPicture.of(results, wanted, colours, units, pixels, fonts);
+            MapPicture made = MapPicture.of(results, wanted, colours, units, pixels, fonts);
             Platform.runLater(() -> {
-                picture = drawn;
+                picture = made;
+                drawn = ticket;
                 show();
             });
         }
+    }
+
+    /** Whether the picture shows what was asked for last. */
+    boolean isCurrent() {
+        return drawn == asked;
+    }
+
+    /** What the map is of. */
+    Session session() {
+        return session;
+    }
+
+    /** The ground that is in sight. */
+    Viewport viewport() {
+        return viewport;
     }
 
     /** Paints the canvas: the last picture where it belongs by now, and the selection. */
