@@ -51,7 +51,7 @@ final class Window {
     Window(Stage stage, Yard first, String program, FileDialogs dialogs) {
         this.stage = stage;
         this.dialogs = dialogs;
-        session = new Session(first, Work.ofWindow());
+        session = Session.resting(first, Work.ofWindow());
         map = new MapView(session);
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
@@ -80,9 +80,11 @@ final class Window {
         scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), action);
     }
 
+    /** Shows the window, and begins to compute when its first frame is drawn. */
     void show() {
         stage.show();
         map.requestFocus();
+        FirstFrame.then(() -> session.open(session.history().get()));
     }
 
     private Node top() {
