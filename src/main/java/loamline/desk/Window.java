@@ -1,6 +1,5 @@
 package loamline.desk;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,7 +20,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import loamline.account.Problem;
 import loamline.account.Severity;
@@ -31,8 +29,8 @@ import loamline.desk.session.Results;
 import loamline.desk.session.Session;
 import loamline.desk.session.Work;
 import loamline.desk.sheet.SheetView;
+import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
-import loamline.desk.store.Dialogs;
 import loamline.desk.store.Home;
 import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
@@ -47,7 +45,10 @@ import loamline.yard.Yard;
 
 /** The window's parts and what its buttons do. */
 final class Window {
+    private static final Asking.Sort PDF = new Asking.Sort("PDF", List.of("*.pdf"));
+
     private final Stage stage;
+    private final Asking asking;
     private final String program;
     private final Session session;
     private final Desk desk;
@@ -55,10 +56,11 @@ final class Window {
     private final BorderPane root = new BorderPane();
     private final Label said = new Label();
 
-    Window(Stage stage, Yard first, String program) {
+    Window(Stage stage, Yard first, String program, Asking asking) {
         this.stage = stage;
-        session = new Session(first, Work.ofWindow());
-        desk = new Desk(session, Home.ofUser(), new Dialogs(stage), Later.byTheClock(), Platform::runLater);
+        this.asking = asking;
+        session = Session.resting(first, Work.ofWindow());
+        desk = new Desk(session, Home.ofUser(), asking, Later.byTheClock(), Platform::runLater);
         map = new MapView(session);
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
@@ -98,10 +100,12 @@ final class Window {
         scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), action);
     }
 
+    /** Shows the window, and begins to compute when its first frame is drawn. */
     void show(Optional<Path> file) {
         stage.show();
         desk.start(file);
         map.requestFocus();
+        FirstFrame.then(() -> session.open(session.history().get()));
     }
 
     private Node top() {
@@ -161,22 +165,21 @@ final class Window {
     }
 
     private void savePlan() {
-        session.results().get().filter(results -> results.plan().isPresent()).ifPresent(results -> {
-            FileChooser chooser = new FileChooser();
-            chooser.setTitle("Save the walk plan");
-            chooser.setInitialFileName("walk-plan.pdf");
-            Optional.ofNullable(chooser.showSaveDialog(stage)).ifPresent(file -> savePlan(results, file));
-        });
+        session.results()
+                .get()
+                .filter(results -> results.plan().isPresent())
+                .ifPresent(results ->
+                        asking.fileToSave("Save the walk plan", List.of(PDF), Path.of("walk-plan.pdf")).ifPresent(file -> savePlan(results, file)));
     }
 
-    private void savePlan(Results results, File file) {
+    private void savePlan(Results results, Path file) {
         boolean american = Locale.getDefault().getCountry().equals("US");
         SheetOptions sheets = SheetOptions.usual(
                 american ? Paper.LETTER : Paper.A4, session.units().get(), program);
         byte[] pdf =
                 new WalkPlan(results.yard(), results.zones(), results.plan().orElseThrow(), sheets).pdf();
         try {
-            AtomicFiles.write(file.toPath(), out -> out.write(pdf));
+            AtomicFiles.write(file, out -> out.write(pdf));
             said.setText("Walk plan saved to " + file);
         } catch (IOException e) {
             said.setText(file + " " + FileTrouble.of(e).message());

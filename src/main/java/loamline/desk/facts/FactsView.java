@@ -43,6 +43,7 @@ public final class FactsView extends ScrollPane {
 
     private static Node row(Facts.Row row) {
         Label name = new Label(row.name());
+        name.setWrapText(true);
         name.setMinWidth(0);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);

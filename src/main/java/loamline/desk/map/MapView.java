@@ -38,7 +38,6 @@ public final class MapView extends Region {
 
     private final Session session;
     private final Canvas canvas = new Canvas();
-    private final Fonts fonts = new Fonts();
     private final ExecutorService drawing = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "loamline map");
         thread.setDaemon(true);
@@ -47,7 +46,9 @@ public final class MapView extends Region {
     private Palette palette = Palette.LIGHT;
     private Viewport viewport = new Viewport(new Point(0, 0), 0.1, 1, 1);
     private @Nullable MapPicture picture;
+    private @Nullable Fonts fonts;
     private volatile long asked;
+    private long drawn;
     private boolean fitted;
     private double pressedX;
     private double pressedY;
@@ -130,12 +131,35 @@ public final class MapView extends Region {
 
     private void draw(long ticket, Results results, Viewport wanted, Palette colours, UnitSystem units, double pixels) {
         if (ticket == asked) {
-            MapPicture drawn = MapPicture.of(results, wanted, colours, units, pixels, fonts);
+            MapPicture made = MapPicture.of(results, wanted, colours, units, pixels, fonts());
             Platform.runLater(() -> {
-                picture = drawn;
+                picture = made;
+                drawn = ticket;
                 show();
             });
         }
+    }
+
+    /** Loaded by the drawing thread when it draws first. */
+    private Fonts fonts() {
+        Fonts loaded = fonts == null ? new Fonts() : fonts;
+        fonts = loaded;
+        return loaded;
+    }
+
+    /** Whether the picture shows what was asked for last. */
+    boolean isCurrent() {
+        return drawn == asked;
+    }
+
+    /** What the map is of. */
+    Session session() {
+        return session;
+    }
+
+    /** The ground that is in sight. */
+    Viewport viewport() {
+        return viewport;
     }
 
     /** Paints the canvas: the last picture where it belongs by now, and the selection. */

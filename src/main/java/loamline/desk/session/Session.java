@@ -26,12 +26,22 @@ public final class Session {
     private final ObjectProperty<PlanOptions> options = new SimpleObjectProperty<>(PlanOptions.USUAL);
     private final Work work;
 
+    /** A session on a yard, which computes at once. */
     public Session(Yard first, Work work) {
-        this.work = work;
-        history = new ReadOnlyObjectWrapper<>(History.of(first));
-        shown = new ReadOnlyObjectWrapper<>(first);
-        options.addListener((o, before, now) -> compute());
+        this(History.of(first), work);
         compute();
+    }
+
+    private Session(History first, Work work) {
+        this.work = work;
+        history = new ReadOnlyObjectWrapper<>(first);
+        shown = new ReadOnlyObjectWrapper<>(first.now());
+        options.addListener((o, before, now) -> compute());
+    }
+
+    /** A session on a yard of which nothing is computed before {@link #open}, so that a window can come up first. */
+    public static Session resting(Yard first, Work work) {
+        return new Session(History.of(first), work);
     }
 
     /** Puts another yard in the place of this one, with its own history. */
