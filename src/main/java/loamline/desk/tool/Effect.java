@@ -1,6 +1,8 @@
 package loamline.desk.tool;
 
+import java.util.List;
 import loamline.desk.session.Selection;
+import loamline.yard.Feature;
 import loamline.yard.Yard;
 
 /** What a tool wants done. */
@@ -18,6 +20,16 @@ public sealed interface Effect {
 
     /** Something to be said in the foot, as why an input was refused. */
     record Say(String words) implements Effect {}
+
+    /** Features to be kept for pasting. */
+    record Copy(List<Feature> copied) implements Effect {
+        public Copy {
+            copied = List.copyOf(copied);
+        }
+    }
+
+    /** Another tool comes in hand. */
+    record Take(Tool tool) implements Effect {}
 
     /** The tool is done; the window goes back to the pointer. */
     record Done() implements Effect {}

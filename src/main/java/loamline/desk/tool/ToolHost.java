@@ -6,12 +6,14 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import loamline.desk.session.Session;
+import loamline.yard.Feature;
 
 /** Holds the tool in hand, gives it its inputs and does what it wants done. */
 public final class ToolHost {
     private final Session session;
     private final Tool home;
     private final ReadOnlyObjectWrapper<Tool> current;
+    private final ReadOnlyObjectWrapper<List<Feature>> copied = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
     /** @param home the tool that is in hand when no other is */
@@ -41,6 +43,23 @@ public final class ToolHost {
         return current.get().guides(around(metresPerPx));
     }
 
+    /** Does what a command does; what the tool in hand has under way is dropped. */
+    public void run(Command command) {
+        take(home);
+        command.on(context()).forEach(this::carryOut);
+    }
+
+    /** What commands depend on, as it is now. */
+    public Command.Context context() {
+        return new Command.Context(
+                session.history().get().now(), session.selection().get(), copied.get());
+    }
+
+    /** What was copied last, in this window. */
+    public ReadOnlyObjectProperty<List<Feature>> copied() {
+        return copied.getReadOnlyProperty();
+    }
+
     private Surroundings around(double metresPerPx) {
         return new Surroundings(
                 session.history().get().now(),
@@ -60,6 +79,10 @@ public final class ToolHost {
             session.selection().set(select.selection());
         } else if (effect instanceof Effect.Say say) {
             said.set(say.words());
+        } else if (effect instanceof Effect.Copy copy) {
+            copied.set(copy.copied());
+        } else if (effect instanceof Effect.Take take) {
+            take(take.tool());
         } else if (effect instanceof Effect.Done) {
             current.set(home);
         }
