@@ -28,6 +28,8 @@ import loamline.desk.session.Results;
 import loamline.desk.session.Session;
 import loamline.desk.session.Work;
 import loamline.desk.sheet.SheetView;
+import loamline.desk.tool.Hand;
+import loamline.desk.tool.ToolHost;
 import loamline.files.AtomicFiles;
 import loamline.files.FileTrouble;
 import loamline.files.YardFiles;
@@ -51,7 +53,7 @@ final class Window {
     Window(Stage stage, Yard first, String program) {
         this.stage = stage;
         session = new Session(first, Work.ofWindow());
-        map = new MapView(session);
+        map = new MapView(session, new ToolHost(session, new Hand()));
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
         root.setTop(top());
