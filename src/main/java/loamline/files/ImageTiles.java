@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.DoubleConsumer;
+import loamline.cancel.Cancellation;
 
 /**
  * A large image, ready to be drawn at any scale: a pyramid of tiles in a temporary file, made by reading the image
@@ -97,9 +98,7 @@ public final class ImageTiles implements ImagePixels, Closeable {
 
         @Override
         public void row(int y, int[] rgb) throws IOException {
-            if (Thread.interrupted()) {
-                throw new CancellationException();
-            }
+            Cancellation.check();
             base.row(rgb);
             progress.accept((y + 1.0) / height);
         }

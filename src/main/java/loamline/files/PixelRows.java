@@ -117,8 +117,10 @@ final class PixelRows {
     private void readBands(int strip) throws IOException {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
-        if ((double) strip * width * BYTES_A_PIXEL > MOST_OF_HEAP * Runtime.getRuntime().maxMemory()) {
-            throw new IOException("keeps its pixels in too large pieces: save it again without interlacing, or with tiles");
+        if ((double) strip * width * BYTES_A_PIXEL
+                > MOST_OF_HEAP * Runtime.getRuntime().maxMemory()) {
+            throw new IOException(
+                    "keeps its pixels in too large pieces: save it again without interlacing, or with tiles");
         }
         int band = strip * Math.max(1, BAND_ROWS / strip);
         int[] rgb = new int[width];

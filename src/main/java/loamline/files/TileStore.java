@@ -30,7 +30,8 @@ final class TileStore implements Closeable {
 
     private final Map<Key, Extent> places = new HashMap<>();
     private final FileChannel file;
-    private final ImageWriter packer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    private final ImageWriter packer =
+            ImageIO.getImageWritersByFormatName("jpeg").next();
     private final ImageWriteParam packing = packer.getDefaultWriteParam();
     private long end;
 

@@ -56,7 +56,10 @@ public final class BackdropSource {
     static Optional<Path> resolved(Optional<Path> folder, String file) {
         try {
             Path named = Path.of(file);
-            return Optional.of(folder.map(f -> f.resolve(named)).orElse(named).toAbsolutePath().normalize());
+            return Optional.of(folder.map(f -> f.resolve(named))
+                    .orElse(named)
+                    .toAbsolutePath()
+                    .normalize());
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

@@ -1,7 +1,7 @@
 package loamline.desk.map;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.control.CheckBox;
@@ -14,11 +14,11 @@ import loamline.desk.session.Session;
 import loamline.scene.Palette;
 import loamline.yard.Backdrop;
 import loamline.yard.Yard;
-import org.jspecify.annotations.Nullable;
 
 /** The list of layers in the map's corner: a check box each with its sign, and how opaque the image is. */
 final class LayersView extends VBox {
     private static final double STEP = 0.05;
+    private static final double FAINT = 0.35;
 
     private final Session session;
     private final MapLayers layers;
@@ -26,11 +26,17 @@ final class LayersView extends VBox {
     private final ToggleButton head = new ToggleButton("Layers");
     private final VBox rows = new VBox();
     private final Slider opacity = new Slider(0, 1, 1);
-    private final Map<MapLayer, CheckBox> boxes = new EnumMap<>(MapLayer.class);
-    private final Map<MapLayer, LayerSign> signs = new EnumMap<>(MapLayer.class);
+    private final List<Row> list = new ArrayList<>();
     private Set<MapLayer> drawnFor = Set.of();
-    private @Nullable Palette drawnIn;
+    private Optional<Palette> drawnIn = Optional.empty();
     private boolean following;
+
+    private record Row(MapLayer layer, CheckBox box, LayerSign sign) {
+        void offer(boolean available) {
+            box.setDisable(!available);
+            sign.setOpacity(available ? 1 : FAINT);
+        }
+    }
 
     LayersView(Session session, MapLayers layers) {
         this.session = session;
@@ -62,8 +68,7 @@ final class LayersView extends VBox {
         box.selectedProperty().addListener((o, before, seen) -> layers.show(layer, seen));
         layers.shown().addListener((o, before, shown) -> box.setSelected(shown.contains(layer)));
         LayerSign sign = new LayerSign(layer);
-        boxes.put(layer, box);
-        signs.put(layer, sign);
+        list.add(new Row(layer, box, sign));
         HBox row = new HBox(8, sign, box);
         row.getStyleClass().add("layers-row");
         rows.getChildren().add(row);
@@ -102,17 +107,23 @@ final class LayersView extends VBox {
     }
 
     private static Backdrop opaque(Backdrop b, double opacity) {
-        return new Backdrop(
-                b.file(), b.widthPx(), b.heightPx(), b.placement(), b.scaleErrorRel(), opacity, b.extras());
+        return new Backdrop(b.file(), b.widthPx(), b.heightPx(), b.placement(), b.scaleErrorRel(), opacity, b.extras());
     }
 
     /** Follows what there is to show. */
     void follow(Results results, Palette palette) {
         Set<MapLayer> available = layers.available().get();
-        boxes.forEach((layer, box) -> {
-            box.setDisable(!available.contains(layer));
-            signs.get(layer).setOpacity(available.contains(layer) ? 1 : 0.35);
-        });
+        list.forEach(row -> row.offer(available.contains(row.layer)));
+        followImage(results);
+        Optional<Palette> wanted = Optional.of(palette);
+        if (!wanted.equals(drawnIn) || !available.equals(drawnFor)) {
+            drawnIn = wanted;
+            drawnFor = available;
+            list.forEach(row -> row.sign.draw(results, palette, text));
+        }
+    }
+
+    private void followImage(Results results) {
         Optional<Backdrop> image = results.yard().backdrop();
         double opaque = image.map(Backdrop::opacity).orElse(1.0);
         following = true;
@@ -120,12 +131,9 @@ final class LayersView extends VBox {
         following = false;
         opacity.setVisible(image.isPresent());
         opacity.setManaged(image.isPresent());
-        boxes.get(MapLayer.IMAGE)
-                .setText(MapLayer.IMAGE.title() + (image.isPresent() ? " " + Math.round(100 * opaque) + " %" : ""));
-        if (palette != drawnIn || !available.equals(drawnFor)) {
-            drawnIn = palette;
-            drawnFor = available;
-            signs.values().forEach(sign -> sign.draw(results, palette, text));
-        }
+        String share = image.isPresent() ? " " + Math.round(100 * opaque) + " %" : "";
+        list.stream()
+                .filter(row -> row.layer == MapLayer.IMAGE)
+                .forEach(row -> row.box.setText(row.layer.title() + share));
     }
 }

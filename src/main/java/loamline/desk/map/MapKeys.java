@@ -29,8 +29,6 @@ final class MapKeys {
     static Optional<Character> character(KeyEvent typed) {
         String text = typed.getCharacter();
         boolean plain = text.length() == 1 && !Character.isISOControl(text.charAt(0));
-        return plain && !typed.isShortcutDown() && !typed.isMetaDown()
-                ? Optional.of(text.charAt(0))
-                : Optional.empty();
+        return plain && !typed.isShortcutDown() && !typed.isMetaDown() ? Optional.of(text.charAt(0)) : Optional.empty();
     }
 }

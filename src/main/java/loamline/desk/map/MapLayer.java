@@ -16,20 +16,18 @@ import loamline.yard.Yard;
 /** What the list of layers offers; each entry is one layer of the scene or several that belong together. */
 public enum MapLayer {
     IMAGE("Image"),
-    OUTLINES("Outlines", Layer.BOUNDARY, Layer.TURF, Layer.COVERS, Layer.BUILDINGS, Layer.BARRIERS, Layer.TREES),
-    LABELS("Labels", Layer.LABELS),
-    HEADS("Heads", Layer.HEADS),
-    THROWS("Throw of heads", Layer.THROWS),
-    SPOTS("Spots", Layer.SPOTS),
-    STRATA("Strata", Layer.STRATA),
-    CORES("Cores, walk", Layer.WALK, Layer.SPARES, Layer.CORES, Layer.START);
+    OUTLINES("Outlines"),
+    LABELS("Labels"),
+    HEADS("Heads"),
+    THROWS("Throw of heads"),
+    SPOTS("Spots"),
+    STRATA("Strata"),
+    CORES("Cores, walk");
 
     private final String title;
-    private final Set<Layer> drawn;
 
-    MapLayer(String title, Layer... drawn) {
+    MapLayer(String title) {
         this.title = title;
-        this.drawn = Set.of(drawn);
     }
 
     /** Its name on screen. */
@@ -39,7 +37,17 @@ public enum MapLayer {
 
     /** The layers of the scene that it stands for; none for the image. */
     public Set<Layer> drawn() {
-        return drawn;
+        return switch (this) {
+            case IMAGE -> Set.of();
+            case OUTLINES ->
+                Set.of(Layer.BOUNDARY, Layer.TURF, Layer.COVERS, Layer.BUILDINGS, Layer.BARRIERS, Layer.TREES);
+            case LABELS -> Set.of(Layer.LABELS);
+            case HEADS -> Set.of(Layer.HEADS);
+            case THROWS -> Set.of(Layer.THROWS);
+            case SPOTS -> Set.of(Layer.SPOTS);
+            case STRATA -> Set.of(Layer.STRATA);
+            case CORES -> Set.of(Layer.WALK, Layer.SPARES, Layer.CORES, Layer.START);
+        };
     }
 
     /** Whether there is anything to show. */
@@ -48,7 +56,8 @@ public enum MapLayer {
             case IMAGE -> yard.backdrop().isPresent();
             case OUTLINES, LABELS -> !yard.features().isEmpty();
             case HEADS -> any(yard, Head.class::isInstance);
-            case THROWS -> any(yard, f -> f instanceof Head head && head.radiusM().isPresent());
+            case THROWS ->
+                any(yard, f -> f instanceof Head head && head.radiusM().isPresent());
             case SPOTS -> any(yard, f -> f instanceof KeepAway || f instanceof Trouble);
             case STRATA ->
                 plan.stream()

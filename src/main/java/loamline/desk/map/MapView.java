@@ -71,8 +71,7 @@ public final class MapView extends Region {
         setFocusTraversable(true);
         setAccessibleText("Map of the yard");
         setClip(window);
-        getChildren()
-                .addAll(picture, overlay, runner, furniture.bar(), furniture.north(), readout, missing, layerList);
+        getChildren().addAll(picture, overlay, runner, furniture.bar(), furniture.north(), readout, missing, layerList);
         new MapInput(this, camera, host, new Rest());
         addEventHandler(ContextMenuEvent.CONTEXT_MENU_REQUESTED, this::openMenu);
         listen();
@@ -105,8 +104,7 @@ public final class MapView extends Region {
     /** The colours to draw in. */
     public void setPalette(Palette changed) {
         palette = changed;
-        setBackground(new Background(
-                new BackgroundFill(ScreenCanvas.color(palette.of(Role.PAPER)), null, null)));
+        setBackground(new Background(new BackgroundFill(ScreenCanvas.color(palette.of(Role.PAPER)), null, null)));
         changed();
         drawFurniture();
     }
@@ -210,7 +208,8 @@ public final class MapView extends Region {
             fit();
         }
         session.results().get().ifPresent(results -> {
-            boolean inMotion = session.shown().get() != session.history().get().now();
+            boolean inMotion =
+                    !session.shown().get().equals(session.history().get().now());
             picture.show(content, camera.now(), pixelScale(), what(results), inMotion);
         });
         drawOverlay();

@@ -89,7 +89,7 @@ final class PictureLayer extends Group {
     private void draw() {
         Ask ask = wanted.getAndSet(null);
         if (ask != null) {
-            MapPicture drawn = maker.draw(ask);
+            MapPicture drawn = MapPicture.of(ask, maker.draw(ask));
             Platform.runLater(() -> commit(drawn));
         }
     }
@@ -101,7 +101,8 @@ final class PictureLayer extends Group {
         near = Optional.of(drawn);
         place();
         afterShown.run();
-        boolean known = whole.filter(w -> w.asked().content() == drawn.asked().content()).isPresent();
+        boolean known = whole.filter(w -> w.asked().content() == drawn.asked().content())
+                .isPresent();
         if (!known && wanted.get() == null) {
             reach.ifPresent(box -> drawing.execute(() -> drawWhole(drawn.asked(), box)));
         }
@@ -109,8 +110,10 @@ final class PictureLayer extends Group {
 
     private void drawWhole(Ask like, Box box) {
         if (wanted.get() == null) {
-            Viewport all = Viewport.fitting(box, like.viewport().widthPx(), like.viewport().heightPx());
-            MapPicture drawn = maker.draw(new Ask(like.content(), all, 1, like.what()));
+            Viewport all = Viewport.fitting(
+                    box, like.viewport().widthPx(), like.viewport().heightPx());
+            Ask ask = new Ask(like.content(), all, 1, like.what());
+            MapPicture drawn = MapPicture.of(ask, maker.draw(ask));
             Platform.runLater(() -> {
                 whole = Optional.of(drawn);
                 place();

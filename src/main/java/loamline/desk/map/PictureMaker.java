@@ -39,11 +39,14 @@ final class PictureMaker {
                     && was.palette().equals(is.palette())
                     && was.pixels().equals(is.pixels())
                     && was.imageOpacity() == is.imageOpacity()
-                    && was.results().yard().backdrop().equals(is.results().yard().backdrop());
+                    && was.results()
+                            .yard()
+                            .backdrop()
+                            .equals(is.results().yard().backdrop());
         }
     }
 
-    MapPicture draw(Ask ask) {
+    BufferedImage draw(Ask ask) {
         BufferedImage drawn = copy(ground(ask));
         Content what = ask.what();
         SceneOptions options = SceneOptions.usual(ask.viewport().view(), fonts)
@@ -53,7 +56,7 @@ final class PictureMaker {
                 .withWash(1 - (1 - WASH_OVER_IMAGE) * what.imageOpacity());
         Scene yard = YardScene.of(what.results().yard(), what.results().zones(), what.plan(), options);
         new ImagePainter(fonts, DPI * ask.pixelScale(), paper(what)).paint(yard, drawn);
-        return MapPicture.of(ask, drawn);
+        return drawn;
     }
 
     private BufferedImage ground(Ask ask) {

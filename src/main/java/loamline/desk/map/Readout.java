@@ -2,7 +2,6 @@ package loamline.desk.map;
 
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -20,7 +19,7 @@ final class Readout extends HBox {
     private final Label place = new Label();
     private final Label earth = new Label();
     private Optional<LonLat> origin = Optional.empty();
-    private Optional<Projection> projection = Optional.empty();
+    private Optional<CompletableFuture<Projection>> projection = Optional.empty();
 
     Readout() {
         getStyleClass().add("readout");
@@ -51,23 +50,21 @@ final class Readout extends HBox {
     void origin(Optional<LonLat> changed) {
         if (!changed.equals(origin)) {
             origin = changed;
-            projection = Optional.empty();
             earth.setText("");
-            changed.ifPresent(at -> CompletableFuture.supplyAsync(() -> new Projection(at))
-                    .thenAcceptAsync(
-                            made -> {
-                                if (origin.equals(changed)) {
-                                    projection = Optional.of(made);
-                                }
-                            },
-                            Platform::runLater));
+            projection = changed.map(at -> CompletableFuture.supplyAsync(() -> new Projection(at)));
         }
     }
 
     void pointer(Optional<Point> at, UnitSystem units) {
         place.setText(at.map(p -> ReadoutWords.place(p, units)).orElse(""));
-        earth.setText(at.flatMap(p -> projection.map(to -> ReadoutWords.earth(to.toEarth(p))))
+        earth.setText(at.flatMap(p -> ready().map(to -> ReadoutWords.earth(to.toEarth(p))))
                 .orElse(""));
         earth.setManaged(!earth.getText().isEmpty());
+    }
+
+    private Optional<Projection> ready() {
+        return projection
+                .filter(made -> made.isDone() && !made.isCompletedExceptionally())
+                .map(CompletableFuture::join);
     }
 }

@@ -4,12 +4,16 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntConsumer;
@@ -44,11 +48,14 @@ import loamline.yard.YardFixtures;
  * lags behind. With "look" before the file, the map stays open ("dark" after it).
  */
 public final class MapFrames {
-    private static final int WARM_UP = 120;
-    private static final int FRAMES = 600;
+    private static final int WARM_UP = 60;
+    private static final int FRAMES = 300;
     private static final int DRAGS = 60;
 
     private final List<Double> millis = new ArrayList<>();
+    private final List<Double> worked = new ArrayList<>();
+    private final Map<String, Long> ids = new HashMap<>();
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 
     public static void main(String[] arguments) {
         Application.launch(Program.class, arguments);
@@ -83,6 +90,7 @@ public final class MapFrames {
         stage.show();
         map.requestFocus();
         if (!look) {
+            session.work().cancel("plan");
             whenQuiet(session, map, () -> measure(session, map, file.isPresent()));
         } else {
             select(session, map);
@@ -106,7 +114,8 @@ public final class MapFrames {
         new AnimationTimer() {
             @Override
             public void handle(long now) {
-                boolean busy = !session.work().running().get().isEmpty()
+                boolean busy = session.work().running().get().stream()
+                                .anyMatch(job -> job.sort().equals("image"))
                         || map.backdrop().state().get().pixels().isEmpty();
                 quiet[0] = busy || quiet[0] == 0 ? now : quiet[0];
                 if (now - quiet[0] > 2e9) {
@@ -121,8 +130,13 @@ public final class MapFrames {
         if (drag) {
             drag(session, map, 0);
         } else {
-            frames("pan", i -> map.camera().pan(i / 60 % 2 == 0 ? 9 : -9, i / 30 % 2 == 0 ? 5 : -5), () -> frames(
-                    "zoom", i -> map.camera().zoom(i / 40 % 2 == 0 ? 1.05 : 1 / 1.05, 500, 400), Platform::exit));
+            frames(
+                    "pan",
+                    i -> map.camera().pan(i / 60 % 2 == 0 ? 9 : -9, i / 30 % 2 == 0 ? 5 : -5),
+                    () -> frames(
+                            "zoom",
+                            i -> map.camera().zoom(i / 40 % 2 == 0 ? 1.05 : 1 / 1.05, 500, 400),
+                            () -> Platform.runLater(Platform::exit)));
         }
     }
 
@@ -131,19 +145,25 @@ public final class MapFrames {
         new AnimationTimer() {
             private int frame;
             private long last;
+            private double lastWork;
 
             @Override
             public void handle(long now) {
                 long time = System.nanoTime();
+                double work = cpuMs("JavaFX Application Thread") + cpuMs("QuantumRenderer-0");
                 if (frame > WARM_UP) {
                     millis.add((time - last) / 1e6);
+                    worked.add(work - lastWork);
                 }
                 last = time;
+                lastWork = work;
                 move.accept(frame);
                 frame++;
                 if (frame > WARM_UP + FRAMES) {
                     stop();
-                    print(what + ", ms a frame");
+                    print(what + ", ms from frame to frame", millis);
+                    print(what + ", ms of work a frame", worked);
+                    worked.clear();
                     then.run();
                 }
             }
@@ -153,12 +173,15 @@ public final class MapFrames {
     /** Moves one corner, waits until the picture shows it, and so on. */
     private void drag(Session session, MapView map, int step) {
         if (step == DRAGS) {
-            print("drag, ms from a move to its picture");
-            Platform.exit();
+            print("drag, ms from a move to its picture", millis);
+            print("drag, ms of work for a picture", worked);
+            Platform.runLater(Platform::exit);
             return;
         }
         long started = System.nanoTime();
+        double before = cpuMs("JavaFX Application Thread") + cpuMs("loamline map");
         map.onPicture(() -> {
+            worked.add(cpuMs("JavaFX Application Thread") + cpuMs("loamline map") - before);
             millis.add((System.nanoTime() - started) / 1e6);
             map.onPicture(() -> {});
             Platform.runLater(() -> drag(session, map, step + 1));
@@ -174,11 +197,22 @@ public final class MapFrames {
         double off = 0.05 * (step % 10 + 1);
         features.set(turf, features.get(turf).withShape(outline.map(p -> p.equals(corner) ? p.plus(off, off) : p)));
         session.preview(yard.withFeatures(features));
-        System.out.printf(Locale.ROOT, "  on the screen's thread %.1f%n", (System.nanoTime() - started) / 1e6);
     }
 
-    private void print(String what) {
-        double[] sorted = millis.stream().mapToDouble(d -> d).sorted().toArray();
+    /** What a thread has worked so far; unlike time, it does not grow with what else the machine does. */
+    private double cpuMs(String name) {
+        long id = ids.computeIfAbsent(
+                name,
+                wanted -> Thread.getAllStackTraces().keySet().stream()
+                        .filter(thread -> thread.getName().equals(wanted))
+                        .findFirst()
+                        .orElseThrow()
+                        .getId());
+        return threads.getThreadCpuTime(id) / 1e6;
+    }
+
+    private static void print(String what, List<Double> values) {
+        double[] sorted = values.stream().mapToDouble(d -> d).sorted().toArray();
         System.out.printf(
                 Locale.ROOT,
                 "%s: p50 %.1f  p95 %.1f  p99 %.1f  most %.1f  (%d)%n",
@@ -194,13 +228,15 @@ public final class MapFrames {
         List<Feature> features = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
             double x = i % 8 * 30;
-            double y = i / 8 * 40.0;
+            int row = i / 8;
+            double y = row * 40.0;
             features.add(YardFixtures.turf("zone " + i, YardFixtures.box(x, y, x + 29, y + 38)));
         }
         Kind[] kinds = {Kind.BED, Kind.PAVING, Kind.GRAVEL, Kind.DECK, Kind.WATER};
         for (int i = 0; i < 1960; i++) {
             double x = i % 56 * 4.2 + i * 7 % 5 * 0.2;
-            double y = i / 56 * 5.4 + i * 11 % 7 * 0.2;
+            int row = i / 56;
+            double y = row * 5.4 + i * 11 % 7 * 0.2;
             features.add(YardFixtures.cover(kinds[i % kinds.length], octagon(x + 1.5, y + 1.5)));
         }
         BufferedImage image = new BufferedImage(6000, 4000, BufferedImage.TYPE_INT_RGB);
