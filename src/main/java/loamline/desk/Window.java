@@ -34,6 +34,8 @@ import loamline.desk.store.Desk;
 import loamline.desk.store.Home;
 import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
+import loamline.desk.tool.Hand;
+import loamline.desk.tool.ToolHost;
 import loamline.files.AtomicFiles;
 import loamline.files.FileTrouble;
 import loamline.scene.Palette;
@@ -61,7 +63,7 @@ final class Window {
         this.asking = asking;
         session = Session.resting(first, Work.ofWindow());
         desk = new Desk(session, Home.ofUser(), asking, Later.byTheClock(), Platform::runLater);
-        map = new MapView(session);
+        map = new MapView(session, new ToolHost(session, new Hand()));
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
         root.setTop(new VBox(top(), new NoticesView(desk.store().notices())));

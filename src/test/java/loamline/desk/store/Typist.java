@@ -79,12 +79,12 @@ final class Typist {
         }
 
         @Override
-        public Optional<Path> fileToOpen(Optional<Path> folder) {
+        public Optional<Path> fileToOpen(String title, Sort sort, Optional<Path> folder) {
             return Optional.empty();
         }
 
         @Override
-        public Optional<Path> fileToSave(String title, Path suggested) {
+        public Optional<Path> fileToSave(String title, List<Sort> sorts, Path suggested) {
             return Optional.empty();
         }
     }
