@@ -38,7 +38,7 @@ public final class Main {
 
     private int demo() {
         try {
-            Optional<String> trouble = window(Demo.yard());
+            Optional<String> trouble = window(Demo.yard(), Optional.empty());
             trouble.ifPresent(why -> out.println(why + " The demo is written to files."));
             return trouble.isPresent() ? Demo.write(out, err) : OK;
         } catch (IOException e) {
@@ -53,19 +53,19 @@ public final class Main {
         if (opened.yard().isEmpty()) {
             return NOT_DONE;
         }
-        Optional<String> trouble = window(opened.yard().get());
+        Optional<String> trouble = window(opened.yard().get(), Optional.of(file));
         trouble.ifPresent(why -> err.println("error " + file + " NO_WINDOW " + why
                 + " Without a window, run \"loamline cores " + file + " --out DIR\"."));
         return trouble.isPresent() ? NOT_DONE : OK;
     }
 
     /** Opens the window and waits until it is closed; says why if there can be none. */
-    private static Optional<String> window(Yard yard) {
+    private static Optional<String> window(Yard yard, Optional<Path> file) {
         if (GraphicsEnvironment.isHeadless()) {
             return Optional.of("There is no display here.");
         }
         try {
-            DeskApp.open(yard, LoamlineCommand.program());
+            DeskApp.open(yard, file, LoamlineCommand.program());
             return Optional.empty();
         } catch (UnsupportedOperationException e) {
             return Optional.of("The window cannot be opened (" + e.getMessage() + ").");

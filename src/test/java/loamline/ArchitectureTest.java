@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
 class ArchitectureTest {
     /** Rooms by floor, lowest first. */
     private static final List<List<String>> FLOORS = List.of(
-            List.of("geometry", "place", "units", "account"),
+            List.of("geometry", "place", "units", "account", "cancel"),
             List.of("yard", "raster", "reference"),
             List.of("sampling", "water", "sun", "findings", "soil", "season", "tracing"),
             List.of("scene"),

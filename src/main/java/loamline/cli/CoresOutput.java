@@ -3,6 +3,7 @@ package loamline.cli;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import loamline.files.GpxFile;
 import loamline.files.PlanFiles;
 import loamline.sampling.CorePlan;
@@ -21,8 +22,9 @@ final class CoresOutput {
         PlanFiles.of(plan, yard.frame()).forEach((name, text) -> files.put(name, utf8(text)));
         GpxFile.of(plan, yard.frame()).ifPresent(text -> files.put("cores.gpx", utf8(text)));
         WalkPlan pages = new WalkPlan(yard, Zones.of(yard), plan, sheets);
+        CompletableFuture<byte[]> png = CompletableFuture.supplyAsync(pages::mapPng);
         files.put("walk-plan.pdf", pages.pdf());
-        files.put("walk-plan.png", pages.mapPng());
+        files.put("walk-plan.png", png.join());
         return files;
     }
 

@@ -2,16 +2,17 @@ package loamline.desk;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -19,6 +20,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import loamline.account.Problem;
@@ -29,15 +31,18 @@ import loamline.desk.session.Results;
 import loamline.desk.session.Session;
 import loamline.desk.session.Work;
 import loamline.desk.sheet.SheetView;
+import loamline.desk.store.Desk;
+import loamline.desk.store.Dialogs;
+import loamline.desk.store.Home;
+import loamline.desk.store.Later;
+import loamline.desk.store.NoticesView;
 import loamline.files.AtomicFiles;
 import loamline.files.FileTrouble;
-import loamline.files.YardFiles;
 import loamline.scene.Palette;
 import loamline.sheets.Paper;
 import loamline.sheets.SheetOptions;
 import loamline.sheets.WalkPlan;
 import loamline.units.UnitSystem;
-import loamline.yard.History;
 import loamline.yard.Yard;
 
 /** The window's parts and what its buttons do. */
@@ -45,6 +50,7 @@ final class Window {
     private final Stage stage;
     private final String program;
     private final Session session;
+    private final Desk desk;
     private final MapView map;
     private final BorderPane root = new BorderPane();
     private final Label said = new Label();
@@ -52,10 +58,11 @@ final class Window {
     Window(Stage stage, Yard first, String program) {
         this.stage = stage;
         session = new Session(first, Work.ofWindow());
+        desk = new Desk(session, Home.ofUser(), new Dialogs(stage), Later.byTheClock(), Platform::runLater);
         map = new MapView(session);
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
-        root.setTop(top());
+        root.setTop(new VBox(top(), new NoticesView(desk.store().notices())));
         root.setLeft(new SheetView(session));
         root.setCenter(map);
         root.setRight(new FactsView(session));
@@ -64,24 +71,36 @@ final class Window {
         scene.getStylesheets()
                 .add(Objects.requireNonNull(Window.class.getResource("/loamline/desk/desk.css"), "desk.css")
                         .toExternalForm());
-        shortcut(scene, KeyCode.O, this::open);
+        shortcut(scene, KeyCode.N, desk.store()::newYard);
+        shortcut(scene, KeyCode.O, desk.store()::open);
+        shortcut(scene, KeyCode.S, desk.store()::save);
+        scene.getAccelerators()
+                .put(
+                        new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
+                        desk.store()::saveAs);
         shortcut(scene, KeyCode.P, this::savePlan);
         stage.setScene(scene);
         stage.setMinWidth(1000);
         stage.setMinHeight(640);
         session.results()
-                .addListener((o, before, now) -> now.ifPresent(results -> {
-                    stage.setTitle(results.yard().name() + " – Loamline");
-                    said.setText(summary(results.problems()));
-                }));
+                .addListener((o, before, now) -> now.ifPresent(results -> said.setText(summary(results.problems()))));
+        stage.titleProperty().bind(desk.store().title());
+        desk.store().said().addListener((o, before, now) -> said.setText(now));
+        stage.focusedProperty().addListener((o, before, now) -> desk.store().lookAtDisk());
+        stage.setOnCloseRequest(request -> {
+            if (!desk.close()) {
+                request.consume();
+            }
+        });
     }
 
     private static void shortcut(Scene scene, KeyCode key, Runnable action) {
         scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), action);
     }
 
-    void show() {
+    void show(Optional<Path> file) {
         stage.show();
+        desk.start(file);
         map.requestFocus();
     }
 
@@ -102,7 +121,11 @@ final class Window {
                 units,
                 theme,
                 button("Fit", "Show the whole yard (F)", map::fit),
-                button("Open yard …", "Open a yard (Ctrl+O)", this::open),
+                button("New", "Begin an empty yard (Ctrl+N)", desk.store()::newYard),
+                button("Open …", "Open a yard (Ctrl+O)", desk.store()::open),
+                button("Save", "Save the yard (Ctrl+S)", desk.store()::save),
+                button("Save as …", "Save the yard under another name (Ctrl+Shift+S)", desk.store()::saveAs),
+                button("Save a copy …", "Save a copy and go on with this file", desk.store()::saveCopy),
                 button("Save walk plan …", "Save the walk plan as PDF (Ctrl+P)", this::savePlan));
         bar.getStyleClass().add("top");
         return bar;
@@ -117,14 +140,9 @@ final class Window {
     }
 
     private Node foot() {
-        Label work = new Label();
-        work.textProperty().bind(session.work().running());
-        ProgressBar bar = new ProgressBar();
-        bar.setPrefWidth(120);
-        bar.visibleProperty().bind(session.work().running().isNotEmpty());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(12, said, gap, work, bar);
+        HBox foot = new HBox(12, said, gap, new WorkView(session.work()));
         foot.getStyleClass().add("foot");
         return foot;
     }
@@ -140,25 +158,6 @@ final class Window {
         }
         root.getStyleClass().add(dark ? "dark" : "light");
         map.setPalette(dark ? Palette.DARK : Palette.LIGHT);
-    }
-
-    private void open() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Open a yard");
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter("Yards", "*.loam.json", "*.geojson", "*.json"));
-        Optional.ofNullable(chooser.showOpenDialog(stage)).ifPresent(this::open);
-    }
-
-    private void open(File file) {
-        YardFiles.Opened opened = YardFiles.read(file.toPath());
-        opened.yard().ifPresent(yard -> session.open(History.of(yard)));
-        if (opened.yard().isEmpty()) {
-            said.setText(opened.problems().stream()
-                    .findFirst()
-                    .map(problem -> problem.line(file.getName()))
-                    .orElse(file.getName() + " cannot be read"));
-        }
     }
 
     private void savePlan() {

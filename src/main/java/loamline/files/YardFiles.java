@@ -1,7 +1,9 @@
 package loamline.files;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -107,20 +109,37 @@ public final class YardFiles {
      * Writes a yard in the format that the name's ending says; the file is replaced whole or not at all. A
      * project file that changes leaves its last state behind as a backup.
      *
+     * @return what the file now holds
      * @throws IOException if it cannot be written; the old file is then untouched
      * @throws IllegalArgumentException if the ending is none of a {@link Format}
      */
-    public static void write(Yard yard, Path file) throws IOException {
+    public static Fingerprint write(Yard yard, Path file) throws IOException {
         Format format = Format.of(file)
                 .orElseThrow(() -> new IllegalArgumentException(file + " ends neither in .loam.json nor in .geojson"));
         byte[] bytes = format.text(yard).getBytes(StandardCharsets.UTF_8);
+        Fingerprint written = Fingerprint.of(bytes);
         if (format == Format.PROJECT && Files.isRegularFile(file)) {
             if (holds(file, bytes)) {
-                return;
+                return written;
             }
             Backups.keep(file);
         }
         AtomicFiles.write(file, out -> out.write(bytes));
+        return written;
+    }
+
+    /** Whether a format brings a yard back as a project file does; written and read back to see. */
+    public static boolean keepsAll(Yard yard, Format format) {
+        return format == Format.PROJECT || readBack(yard, format).equals(readBack(yard, Format.PROJECT));
+    }
+
+    private static Optional<Yard> readBack(Yard yard, Format format) {
+        try {
+            return read(new ByteArrayInputStream(format.text(yard).getBytes(StandardCharsets.UTF_8)))
+                    .value();
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory can be read", e);
+        }
     }
 
     private static boolean holds(Path file, byte[] bytes) throws IOException {

@@ -100,6 +100,7 @@ public record Backdrop(
         return placement.ground(distance.from()).distanceTo(placement.ground(distance.to()));
     }
 
+    /** The same image under another path. */
     public Backdrop withFile(String changed) {
         return new Backdrop(changed, widthPx, heightPx, placement, scaleErrorRel, opacity, knownDistances, extras);
     }

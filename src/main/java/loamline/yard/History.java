@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param first the yard as opened
  * @param steps what was done, oldest first
  * @param position how many of the steps are in force, 0 to the number of steps
- * @param saved the position at the last save, or -1 if the saved state was undone and overwritten
+ * @param saved the position at the last save, or -1 if none of these states is what was saved
  */
 public record History(Yard first, List<Step> steps, int position, int saved) {
     /** @throws IllegalArgumentException if the position is out of range */
@@ -76,6 +76,11 @@ public record History(Yard first, List<Step> steps, int position, int saved) {
     /** The same history, marked as saved here. */
     public History markedSaved() {
         return new History(first, steps, position, position);
+    }
+
+    /** The same history, marked as saved nowhere. */
+    public History markedUnsaved() {
+        return new History(first, steps, position, -1);
     }
 
     public boolean isUnsaved() {

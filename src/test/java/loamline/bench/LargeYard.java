@@ -23,10 +23,10 @@ import loamline.yard.Yard;
 import loamline.yard.YardFixtures;
 
 /** A hectare with 6 zones, each its own bag of 12 cores, and 40 obstacles: buildings, beds, ponds and fences. */
-final class LargeYard {
+public final class LargeYard {
     private LargeYard() {}
 
-    static Yard make() {
+    public static Yard make() {
         List<Feature> features = new ArrayList<>();
         features.add(new Boundary("lot", "", Outline.of(box(0, 0, 125, 80)), Extras.NONE));
         for (int i = 0; i < 6; i++) {

@@ -59,6 +59,11 @@ public final class Session {
         history.set(history.get().markedSaved());
     }
 
+    /** Says that no state of the yard is on disk any more. */
+    public void markUnsaved() {
+        history.set(history.get().markedUnsaved());
+    }
+
     /** Shows a yard while it is being changed, as in a drag, without an entry in the history. */
     public void preview(Yard moving) {
         shown.set(moving);
@@ -99,7 +104,7 @@ public final class Session {
                 results.set(Optional.of(planned));
             }
         };
-        work.latest("plan", "Planning the cores", () -> ground.planned(asked), show);
+        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(asked), show);
     }
 
     /** The yard with all that was done to it; what undo and redo move through. */

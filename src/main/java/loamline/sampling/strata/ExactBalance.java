@@ -3,6 +3,7 @@ package loamline.sampling.strata;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import loamline.cancel.Cancellation;
 
 /**
  * Makes the cells of a power diagram equal, at the least cost.
@@ -60,6 +61,7 @@ final class ExactBalance {
         }
         int end = transfers.endOfCheapestPath(surplus);
         while (end != Transfers.NONE) { // each round takes one cell off the imbalance
+            Cancellation.check();
             transfers.pass(end, owner, surplus);
             renewOffers(end);
             end = transfers.endOfCheapestPath(surplus);

@@ -1,6 +1,7 @@
 package loamline.sampling.strata;
 
 import java.util.Arrays;
+import loamline.cancel.Cancellation;
 
 /**
  * Generators of a power diagram that are moved and weighted until their cells are centred and of equal area.
@@ -65,6 +66,7 @@ final class PowerDiagram {
         int[] owner = new int[points.size()];
         boolean settled = false;
         for (int sweep = 0; sweep < mostSweeps && !settled; sweep++) {
+            Cancellation.check();
             assign(points, owner);
             settled = adjust(target);
         }

@@ -3,6 +3,7 @@ package loamline.sampling.strata;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
+import loamline.cancel.Cancellation;
 
 /**
  * Joins broken strata where that costs little: a stray piece goes to the stratum it touches most, and as many cells
@@ -105,6 +106,7 @@ final class Repair {
         surplus[loser] = -piece.length;
         int end = loser;
         while (surplus[loser] < 0 && end != Transfers.NONE) { // each round brings one cell back
+            Cancellation.check();
             offerBorders();
             end = transfers.endOfCheapestPath(surplus);
             if (end != Transfers.NONE) {

@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import java.util.Arrays;
+import loamline.cancel.Cancellation;
 
 /**
  * Raises the bound of a {@link OneTree} by changing its prices.
@@ -60,6 +61,7 @@ final class Ascent {
         double stride = FIRST_STRIDE;
         int stale = 0;
         for (int i = 0; i < mostSteps && stride > LAST_STRIDE; i++) {
+            Cancellation.check();
             double bound = tree.grow();
             stale = bound - best > GAIN * (target - bound) ? 0 : stale + 1;
             if (bound > best) {

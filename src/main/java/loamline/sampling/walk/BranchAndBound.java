@@ -2,6 +2,7 @@ package loamline.sampling.walk;
 
 import java.util.Comparator;
 import java.util.PriorityQueue;
+import loamline.cancel.Cancellation;
 
 /**
  * Proves a round shortest, or finds a shorter one, or at least says how much shorter any could be.
@@ -74,6 +75,7 @@ final class BranchAndBound {
         long mostTrees = MOST_WORK / ((long) tree.n * tree.n);
         bound(Subproblem.all(tree.n), ROOT_STEPS, ROOT_PATIENCE);
         while (!parts.isEmpty()) {
+            Cancellation.check();
             Subproblem weakest = parts.remove();
             if (weakest.bound() * (1 + Tour.PROOF) >= bestLength || tree.grown() >= mostTrees) {
                 return weakest.bound();

@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import java.util.Arrays;
+import loamline.cancel.Cancellation;
 
 /**
  * The shortest closed round, by dynamic programming over sets of stops.
@@ -55,6 +56,7 @@ final class HeldKarp {
     private void fill() {
         Arrays.fill(way, Double.POSITIVE_INFINITY);
         for (int set = 1; set < sets; set++) {
+            Cancellation.check();
             for (int last = 0; last < others; last++) {
                 int before = set & ~(1 << last);
                 if (before == 0) {

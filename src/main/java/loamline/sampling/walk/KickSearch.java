@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import java.util.Random;
+import loamline.cancel.Cancellation;
 
 /**
  * A short closed round: local optima, kicked and mended again and again.
@@ -65,6 +66,7 @@ final class KickSearch {
         double length = local.length();
         int longest = Math.min(LONGEST_RUN, (n - 2) / 2);
         for (int kick = 0; kick < KICKS_PER_STOP * n / STARTS; kick++) {
+            Cancellation.check();
             local.exchangeRuns(random.nextInt(n), 1 + random.nextInt(longest), 1 + random.nextInt(longest));
             local.descend();
             double kicked = local.length();

@@ -2,6 +2,7 @@ package loamline.sampling.walk;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import loamline.cancel.Cancellation;
 
 /**
  * A closed cycle that is shortened by small changes until none that is tried helps.
@@ -121,6 +122,7 @@ final class LocalSearch {
     void descend() {
         int changesLeft = MOST_CHANGES * n;
         while (awakeCount > 0) {
+            Cancellation.check();
             int stop = awake[--awakeCount];
             isAwake[stop] = false;
             while (changesLeft > 0 && (turnRun(stop) || moveRun(stop))) {

@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import java.util.Arrays;
+import loamline.cancel.Cancellation;
 
 /** Sectors and the steps between them, which can be taken both ways; finds the shortest ways from one sector on. */
 final class Network {
@@ -45,6 +46,7 @@ final class Network {
      * @param start a sector, or a negative number for nowhere, from where no way leads
      */
     Reach from(int start) {
+        Cancellation.check();
         Reach reach = new Reach(firstStep.length - 1);
         double[] distanceM = reach.distanceM;
         Frontier frontier = new Frontier(distanceM);

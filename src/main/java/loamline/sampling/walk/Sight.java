@@ -1,6 +1,7 @@
 package loamline.sampling.walk;
 
 import java.util.Arrays;
+import loamline.cancel.Cancellation;
 
 /**
  * Which corners of a map see each other, by turning a ray about every corner.
@@ -74,6 +75,7 @@ final class Sight {
             sight.linkAlong(map.edgeFrom[e], map.edgeTo[e]);
         }
         for (int c = 0; c < map.x.length; c++) {
+            Cancellation.check();
             if (sight.useful[c]) {
                 sight.lookFrom(c);
             }

@@ -1,0 +1,83 @@
+package loamline.desk.print;
+
+import java.awt.image.BufferedImage;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+
+/** The pages one by one, as they will come out; stands in the map's place while the Print step is open. */
+public final class PagesView extends BorderPane {
+    private static final double MARGIN_PX = 24;
+
+    private final PrintModel model;
+    private final ImageView page = new ImageView();
+    private final Label count = new Label();
+    private final Button back = new Button("Previous page");
+    private final Button on = new Button("Next page");
+    private final Label empty = new Label("Pages appear here once the cores are planned.");
+    private int shown;
+
+    public PagesView(PrintModel model) {
+        this.model = model;
+        getStyleClass().add("pages");
+        page.setPreserveRatio(true);
+        page.setSmooth(true);
+        StackPane paper = new StackPane(empty, page);
+        paper.getStyleClass().add("pages-desk");
+        ScrollPane scroll = new ScrollPane(paper);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setAccessibleText("Page preview");
+        page.fitWidthProperty().bind(scroll.widthProperty().subtract(2 * MARGIN_PX));
+        setCenter(scroll);
+        back.setOnAction(e -> turn(-1));
+        on.setOnAction(e -> turn(1));
+        HBox bar = new HBox(12, back, count, on);
+        bar.setAlignment(Pos.CENTER);
+        bar.getStyleClass().add("pages-bar");
+        setBottom(bar);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
+        model.pages().addListener((o, before, now) -> turn(0));
+        visibleProperty().addListener((o, before, now) -> model.look(now));
+    }
+
+    private void keyed(KeyEvent e) {
+        if (e.getCode() == KeyCode.PAGE_DOWN || e.getCode() == KeyCode.PAGE_UP) {
+            turn(e.getCode() == KeyCode.PAGE_DOWN ? 1 : -1);
+            e.consume();
+        }
+    }
+
+    private void turn(int by) {
+        List<BufferedImage> pages = model.pages().get();
+        shown = Math.max(0, Math.min(pages.size() - 1, shown + by));
+        back.setDisable(shown == 0);
+        on.setDisable(shown >= pages.size() - 1);
+        empty.setVisible(pages.isEmpty());
+        page.setVisible(!pages.isEmpty());
+        count.setText(pages.isEmpty() ? "" : "Page " + (shown + 1) + " of " + pages.size());
+        if (!pages.isEmpty()) {
+            page.setImage(image(pages.get(shown)));
+            page.setAccessibleText(count.getText());
+        }
+    }
+
+    private static WritableImage image(BufferedImage drawn) {
+        int width = drawn.getWidth();
+        int height = drawn.getHeight();
+        WritableImage image = new WritableImage(width, height);
+        int[] argb = drawn.getRGB(0, 0, width, height, null, 0, width);
+        image.getPixelWriter().setPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), argb, 0, width);
+        return image;
+    }
+}

@@ -1,0 +1,114 @@
+package loamline.desk.print;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.DatePicker;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import loamline.sheets.Paper;
+
+/** The tools of the Print step: how pages are made, and one button for every file that can be taken along. */
+public final class PrintStep extends VBox {
+    private final PrintModel model;
+    private final BiFunction<String, String, Optional<Path>> askWhere;
+
+    /** @param askWhere given a title and a file name, the file to write, if the person does not turn back */
+    public PrintStep(PrintModel model, BiFunction<String, String, Optional<Path>> askWhere) {
+        super(8);
+        this.model = model;
+        this.askWhere = askWhere;
+        getStyleClass().add("print-step");
+        Button plan = new Button("Save walk plan …");
+        plan.getStyleClass().add("primary");
+        plan.setMaxWidth(Double.MAX_VALUE);
+        plan.setAccessibleHelp("Saves the walk plan as a PDF (Ctrl+P)");
+        plan.setOnAction(e -> save(Output.WALK_PLAN));
+        Label also = new Label("Also save");
+        also.getStyleClass().add("group-title");
+        getChildren().addAll(plan, fields(), also);
+        Arrays.stream(Output.values())
+                .filter(output -> output != Output.WALK_PLAN)
+                .map(this::button)
+                .forEach(getChildren()::add);
+        Label said = new Label();
+        said.textProperty().bind(model.said());
+        said.setWrapText(true);
+        said.managedProperty().bind(said.textProperty().isNotEmpty());
+        said.getStyleClass().add("soft");
+        getChildren().add(said);
+    }
+
+    private GridPane fields() {
+        ComboBox<Paper> paper = new ComboBox<>();
+        paper.getItems().setAll(Paper.values());
+        paper.setConverter(new PaperNames());
+        paper.valueProperty().bindBidirectional(model.paper());
+        DatePicker date = new DatePicker();
+        date.setPromptText("fill in by hand");
+        date.valueProperty().addListener((o, before, now) -> model.date().set(Optional.ofNullable(now)));
+        CheckBox grey = new CheckBox("Shades of grey");
+        grey.selectedProperty().bindBidirectional(model.grey());
+        GridPane fields = new GridPane();
+        fields.getStyleClass().add("fields");
+        field(fields, 0, "Paper", paper);
+        field(fields, 1, "Visit on", date);
+        fields.add(grey, 0, 2, 2, 1);
+        return fields;
+    }
+
+    private static void field(GridPane grid, int row, String name, Control control) {
+        Label label = new Label(name);
+        label.setLabelFor(control);
+        label.setMinWidth(USE_PREF_SIZE);
+        control.setAccessibleText(name);
+        control.setMaxWidth(Double.MAX_VALUE);
+        GridPane.setHgrow(control, Priority.ALWAYS);
+        grid.addRow(row, label, control);
+    }
+
+    private Button button(Output output) {
+        Button button = new Button(output.title() + " …");
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setTooltip(new Tooltip(output.kind()));
+        button.setAccessibleHelp(output.kind());
+        button.setOnAction(e -> save(output));
+        return button;
+    }
+
+    /** Asks where, and saves. */
+    public void saveWalkPlan() {
+        save(Output.WALK_PLAN);
+    }
+
+    private void save(Output output) {
+        String refusal = model.printable().map(output::refusal).orElse("There are no cores to print yet.");
+        if (refusal.isEmpty()) {
+            askWhere.apply("Save " + output.title(), model.fileName(output))
+                    .ifPresent(file -> model.save(output, file));
+        } else {
+            model.say(refusal);
+        }
+    }
+
+    private static final class PaperNames extends StringConverter<Paper> {
+        @Override
+        public String toString(Paper paper) {
+            return paper == Paper.A4 ? "A4" : "Letter";
+        }
+
+        @Override
+        public Paper fromString(String name) {
+            return name.equals("A4") ? Paper.A4 : Paper.LETTER;
+        }
+    }
+}
