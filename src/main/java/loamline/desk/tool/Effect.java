@@ -1,6 +1,7 @@
 package loamline.desk.tool;
 
 import java.util.List;
+import java.util.concurrent.Callable;
 import loamline.desk.session.Selection;
 import loamline.yard.Feature;
 import loamline.yard.Yard;
@@ -30,6 +31,14 @@ public sealed interface Effect {
 
     /** Another tool comes in hand. */
     record Take(Tool tool) implements Effect {}
+
+    /**
+     * Something to be found out in the background; what is found comes back as an input, to whatever tool is then in
+     * hand. Asking again gives up what was asked before.
+     *
+     * @param words what is done, for the foot
+     */
+    record Later(String words, Callable<Input> task) implements Effect {}
 
     /** The tool is done; the window goes back to the pointer. */
     record Done() implements Effect {}

@@ -16,6 +16,9 @@ public final class ToolHost {
     private final ReadOnlyObjectWrapper<List<Feature>> copied = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
+    /** Ground to a logical pixel when the map last said; what comes from elsewhere is taken at the same. */
+    private double lastMetresPerPx = 1;
+
     /** @param home the tool that is in hand when no other is */
     public ToolHost(Session session, Tool home) {
         this.session = session;
@@ -32,10 +35,19 @@ public final class ToolHost {
 
     /** Gives an input to the tool; false if it meant nothing to it. */
     public boolean send(Input input, double metresPerPx) {
+        lastMetresPerPx = metresPerPx;
         Tool.Step step = current.get().on(input, around(metresPerPx));
         current.set(step.next());
+        if (step.used() && !(input instanceof Input.Move)) {
+            said.set("");
+        }
         step.effects().forEach(this::carryOut);
         return step.used();
+    }
+
+    /** Gives the tool an input that comes from the sheet or from the background. */
+    public boolean send(Input.OfTool input) {
+        return send(input, lastMetresPerPx);
     }
 
     /** What the tool wants drawn over the map. */
@@ -83,6 +95,8 @@ public final class ToolHost {
             copied.set(copy.copied());
         } else if (effect instanceof Effect.Take take) {
             take(take.tool());
+        } else if (effect instanceof Effect.Later later) {
+            session.work().latest("tool", later.words(), later.task(), found -> send(found, lastMetresPerPx));
         } else if (effect instanceof Effect.Done) {
             current.set(home);
         }

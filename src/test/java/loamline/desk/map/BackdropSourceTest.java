@@ -25,8 +25,8 @@ class BackdropSourceTest {
     private Path folder;
 
     private static Session session(String image) {
-        Backdrop backdrop =
-                new Backdrop(image, 30, 20, new Backdrop.Placement(0.1, 0, 0, 0, -0.1, 0), 0, 1, Extras.NONE);
+        Backdrop backdrop = new Backdrop(
+                image, 30, 20, new Backdrop.Placement(0.1, 0, 0, 0, -0.1, 0), 0, 1, List.of(), Extras.NONE);
         Yard yard = YardFixtures.yard().withBackdrop(Optional.of(backdrop));
         return new Session(yard, new Work(new AtOnce(), Runnable::run));
     }

@@ -247,7 +247,14 @@ public final class MapFrames {
         }
         ImageIO.write(image, "jpeg", folder.resolve("large.jpg").toFile());
         Backdrop backdrop = new Backdrop(
-                "large.jpg", 6000, 4000, new Backdrop.Placement(0.04, 0.002, 0, 0.002, -0.04, 190), 0, 1, Extras.NONE);
+                "large.jpg",
+                6000,
+                4000,
+                new Backdrop.Placement(0.04, 0.002, 0, 0.002, -0.04, 190),
+                0,
+                1,
+                List.of(),
+                Extras.NONE);
         return YardFixtures.yard(features.toArray(Feature[]::new)).withBackdrop(Optional.of(backdrop));
     }
 

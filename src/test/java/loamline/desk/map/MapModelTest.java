@@ -32,8 +32,8 @@ class MapModelTest {
             new KeepAway("pet", 3, "", new Point(15, 15), Extras.NONE),
             gate(0, 0));
     private static final Results RESULTS = Results.ground(YARD);
-    private static final Backdrop IMAGE =
-            new Backdrop("a.png", 200, 100, new Backdrop.Placement(0.1, 0, -5, 0, -0.1, 9), 0, 1, Extras.NONE);
+    private static final Backdrop IMAGE = new Backdrop(
+            "a.png", 200, 100, new Backdrop.Placement(0.1, 0, -5, 0, -0.1, 9), 0, 1, List.of(), Extras.NONE);
 
     @Test
     void allLayersButTheThrowsAreSeenAtFirst() {

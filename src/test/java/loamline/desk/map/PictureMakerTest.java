@@ -9,6 +9,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import loamline.desk.session.Results;
@@ -45,7 +46,8 @@ class PictureMakerTest {
     /** A red image of 10 m by 5 m whose upper left corner is at (-10, 5), its pixels 0.5 m. */
     private static Yard imaged(Yard yard, double opacity) {
         Backdrop.Placement placement = new Backdrop.Placement(0.5, 0, -10, 0, -0.5, 5);
-        return yard.withBackdrop(Optional.of(new Backdrop("a.png", 40, 10, placement, 0, opacity, Extras.NONE)));
+        return yard.withBackdrop(
+                Optional.of(new Backdrop("a.png", 40, 10, placement, 0, opacity, List.of(), Extras.NONE)));
     }
 
     private static Optional<ImagePixels> red() {
@@ -95,8 +97,8 @@ class PictureMakerTest {
 
     @Test
     void anImageLiesWhereItsPlacementSays() {
-        Backdrop turned =
-                new Backdrop("a.png", 40, 20, new Backdrop.Placement(0, 0.5, 1, 0.5, 0, 2), 0, 1, Extras.NONE);
+        Backdrop turned = new Backdrop(
+                "a.png", 40, 20, new Backdrop.Placement(0, 0.5, 1, 0.5, 0, 2), 0, 1, List.of(), Extras.NONE);
         ImagePixels half = new ImageOverview(20, 10, 1, new BufferedImage(20, 10, BufferedImage.TYPE_INT_RGB));
         AffineTransform to = PictureMaker.toDevice(turned, half, WINDOW, 2);
         var at = to.transform(new java.awt.geom.Point2D.Double(10, 5), null);
