@@ -89,6 +89,11 @@ public final class MapView extends Region {
         }
     }
 
+    /** Brings a place to the middle, at the scale there is. */
+    public void centreOn(Point place) {
+        change(new Viewport(place, viewport.metresPerPx(), viewport.widthPx(), viewport.heightPx()));
+    }
+
     void zoom(double factor) {
         change(viewport.zoomed(factor, getWidth() / 2, getHeight() / 2));
     }
