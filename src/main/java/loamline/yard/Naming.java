@@ -1,5 +1,6 @@
 package loamline.yard;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -51,7 +52,7 @@ public final class Naming {
     /** What to call a feature in a line of words: "Back lawn", "head h3", "fence". */
     public static String called(Feature feature) {
         String name = name(feature).orElse("");
-        String kind = feature.kind().map(Kind::word).orElse("unknown thing");
+        String kind = kind(feature);
         if (name.isBlank()) {
             return kind;
         }
@@ -73,5 +74,32 @@ public final class Naming {
             n++;
         }
         return "h" + n;
+    }
+
+    /** The name, or the word, that its owner gave it; blank if there is none. */
+    public static String given(Feature feature) {
+        return feature instanceof Core core ? core.id() : name(feature).orElse("");
+    }
+
+    /** What it is, in words: {@code keep-away spot}. */
+    public static String kind(Feature feature) {
+        return feature.kind().map(Naming::kind).orElse("feature of another program");
+    }
+
+    /** A kind in words. */
+    public static String kind(Kind kind) {
+        return switch (kind) {
+            case BOUNDARY -> "property line";
+            case KEEPAWAY -> "keep-away spot";
+            case TROUBLE -> "trouble spot";
+            default -> kind.word();
+        };
+    }
+
+    /** Its name, or what it is with a capital where it has none: a heading. */
+    public static String title(Feature feature) {
+        String name = given(feature).strip();
+        String kind = kind(feature);
+        return name.isEmpty() ? kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1) : name;
     }
 }

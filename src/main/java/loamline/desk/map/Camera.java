@@ -29,6 +29,11 @@ final class Camera {
         viewport.set(Viewport.fitting(box, now.widthPx(), now.heightPx()));
     }
 
+    void centreOn(Point place) {
+        Viewport now = now();
+        viewport.set(new Viewport(place, now.metresPerPx(), now.widthPx(), now.heightPx()));
+    }
+
     void resize(double widthPx, double heightPx) {
         viewport.set(now().resized(Math.max(1, widthPx), Math.max(1, heightPx)));
     }

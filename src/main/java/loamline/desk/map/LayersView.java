@@ -98,16 +98,12 @@ final class LayersView extends VBox {
     /** Shows another opacity while the slider moves, and makes it an edit when it rests. */
     private void turn(double value) {
         Yard yard = session.history().get().now();
-        Optional<Backdrop> turned = yard.backdrop().map(b -> opaque(b, Math.rint(value / STEP) * STEP));
+        Optional<Backdrop> turned = yard.backdrop().map(b -> b.withOpacity(Math.rint(value / STEP) * STEP));
         if (opacity.isValueChanging()) {
             session.preview(yard.withBackdrop(turned));
         } else if (!turned.equals(yard.backdrop())) {
             session.edit("change how opaque the image is", yard.withBackdrop(turned));
         }
-    }
-
-    private static Backdrop opaque(Backdrop b, double opacity) {
-        return new Backdrop(b.file(), b.widthPx(), b.heightPx(), b.placement(), b.scaleErrorRel(), opacity, b.extras());
     }
 
     /** Follows what there is to show. */

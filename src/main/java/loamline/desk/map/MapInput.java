@@ -229,7 +229,7 @@ final class MapInput {
     }
 
     private void showCursor() {
-        Cursor ofTool = host.current().get().pointer() == Tool.Pointer.CROSS ? Cursor.CROSSHAIR : Cursor.DEFAULT;
+        Cursor ofTool = host.current().get().cursor() == Tool.Pointer.CROSS ? Cursor.CROSSHAIR : Cursor.DEFAULT;
         map.setCursor(panning ? Cursor.CLOSED_HAND : space ? Cursor.OPEN_HAND : ofTool);
     }
 }

@@ -174,6 +174,11 @@ public final class MapView extends Region {
         backdrop.folder().set(folder);
     }
 
+    /** Brings a place to the middle, at the scale there is. */
+    public void centreOn(Point place) {
+        camera.centreOn(place);
+    }
+
     /** Runs a dot along the walk once, in a few seconds; nothing without a walk or with reduced motion. */
     public void runWalk() {
         if (!reducedMotion.get()) {

@@ -1,139 +1,65 @@
 package loamline.desk.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
-import javafx.geometry.Insets;
-import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
-import javafx.scene.control.Control;
-import javafx.scene.control.Label;
-import javafx.scene.control.Spinner;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Session;
-import loamline.sampling.PlanOptions;
-import loamline.units.Formatting;
-import loamline.units.Measure;
-import loamline.units.ParseResult;
-import loamline.units.Parsing;
 
-/** The sheet: a line a step, and the tools to plan the cores again. */
-public final class SheetView extends VBox {
-    private static final int MOST_BAGS = 6;
-    private static final int MOST_CORES = 50;
-
+/** The sheet: a line a step, of which the open one unfolds its tools. */
+public final class SheetView extends ScrollPane {
     private final Session session;
-    private final VBox lines = new VBox();
-    private final Spinner<Integer> bags = new Spinner<>(1, MOST_BAGS, 2);
-    private final Spinner<Integer> cores = new Spinner<>(1, MOST_CORES, PlanOptions.USUAL.coresPerComposite());
-    private final TextField edge = new TextField("3 ft");
-    private final ComboBox<String> place = new ComboBox<>();
-    private final Label refused = new Label();
+    private final List<StepView> views = new ArrayList<>();
+    private final IntegerProperty open = new SimpleIntegerProperty(-1);
 
-    public SheetView(Session session) {
+    /** @param steps in the order in which they are shown */
+    public SheetView(Session session, List<Step> steps) {
         this.session = session;
         getStyleClass().add("sheet");
-        place.getItems().addAll("centre", "random");
-        place.setValue("centre");
-        refused.getStyleClass().add("refused");
-        refused.setWrapText(true);
-        refused.setManaged(false);
-        getChildren().addAll(lines, tools());
-        session.results().addListener((o, before, now) -> fill());
-        session.units().addListener((o, before, now) -> {
-            Parsing.parse(Measure.LENGTH, edge.getText(), before).value().ifPresent(this::showEdge);
-            fill();
-        });
-    }
-
-    private void showEdge(double edgeM) {
-        edge.setText(
-                Formatting.format(Measure.LENGTH, edgeM, session.units().get()).text());
-    }
-
-    private Node tools() {
-        Button plan = new Button("Plan the cores");
-        plan.getStyleClass().add("primary");
-        plan.setMaxWidth(Double.MAX_VALUE);
-        plan.setOnAction(e -> plan());
-        GridPane fields = new GridPane();
-        fields.getStyleClass().add("fields");
-        field(fields, 0, "Bags", bags);
-        field(fields, 1, "Cores a bag", cores);
-        field(fields, 2, "Off edges", edge);
-        field(fields, 3, "Place", place);
-        VBox tools = new VBox(8, plan, fields, refused);
-        tools.getStyleClass().add("tools");
-        return tools;
-    }
-
-    private static void field(GridPane grid, int row, String name, Control control) {
-        Label label = new Label(name);
-        label.setLabelFor(control);
-        label.setMinWidth(USE_PREF_SIZE);
-        control.setAccessibleText(name);
-        control.setMaxWidth(Double.MAX_VALUE);
-        GridPane.setHgrow(control, Priority.ALWAYS);
-        grid.addRow(row, label, control);
-    }
-
-    private void plan() {
-        ParseResult parsed =
-                Parsing.parse(Measure.LENGTH, edge.getText(), session.units().get());
-        String complaint = parsed.refusal().map(ParseResult.Refused::message).orElse("");
-        if (parsed.value().isPresent() && parsed.value().getAsDouble() < 0) {
-            complaint = "A distance from edges is 0 or more.";
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        for (Step step : steps) {
+            int place = views.size();
+            views.add(new StepView(step, place + 1, () -> open.set(place)));
         }
-        refused.setText(complaint);
-        refused.setManaged(!complaint.isEmpty());
-        if (complaint.isEmpty()) {
-            double edgeM = parsed.value().getAsDouble();
-            showEdge(edgeM);
-            session.options().set(options(edgeM));
+        VBox lines = new VBox();
+        lines.getChildren().setAll(views);
+        lines.getStyleClass().add("steps");
+        setContent(lines);
+        open.addListener((o, before, now) -> unfold());
+        InvalidationListener changed = o -> fill();
+        session.results().addListener(changed);
+        session.units().addListener(changed);
+        fill();
+    }
+
+    /** Position of the open step, from 0; -1 while none is. */
+    public IntegerProperty open() {
+        return open;
+    }
+
+    /** Opens a step, if there is one at that position. */
+    public void open(int place) {
+        if (place >= 0 && place < views.size()) {
+            open.set(place);
+            views.get(place).requestFocus();
         }
     }
 
-    private PlanOptions options(double edgeM) {
-        PlanOptions usual = PlanOptions.USUAL;
-        return new PlanOptions(
-                OptionalInt.of(bags.getValue()),
-                cores.getValue(),
-                edgeM,
-                usual.trunkBufferM(),
-                usual.headBufferM(),
-                "random".equals(place.getValue()) ? PlanOptions.Place.RANDOM : PlanOptions.Place.CENTRE,
-                usual.sparesPerStratum(),
-                usual.seed(),
-                usual.walk(),
-                false,
-                usual.probe());
+    private void unfold() {
+        for (int i = 0; i < views.size(); i++) {
+            views.get(i).setOpen(i == open.get());
+        }
+        fill();
     }
 
     private void fill() {
-        List<Node> rows = session.results()
+        session.results()
                 .get()
-                .map(results -> Steps.of(results, session.units().get()).stream()
-                        .map(SheetView::line)
-                        .toList())
-                .orElse(List.of());
-        lines.getChildren().setAll(rows);
-    }
-
-    private static Node line(Steps.Line line) {
-        Label title = new Label(line.title());
-        title.getStyleClass().add("step-title");
-        Label result = new Label(line.result());
-        result.getStyleClass().add("soft");
-        result.setWrapText(true);
-        VBox words = new VBox(2, title, result);
-        HBox row = new HBox(10, StateSign.of(line.state()), words);
-        row.getStyleClass().add("step");
-        row.setPadding(new Insets(8, 16, 8, 16));
-        row.setAccessibleText(line.title() + ", " + line.state().word() + ": " + line.result());
-        return row;
+                .ifPresent(results -> views.forEach(
+                        view -> view.show(results, session.units().get())));
     }
 }

@@ -20,7 +20,7 @@ public record Hand() implements Tool {
     }
 
     @Override
-    public Pointer pointer() {
+    public Pointer cursor() {
         return Pointer.ARROW;
     }
 }

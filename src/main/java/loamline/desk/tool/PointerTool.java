@@ -70,6 +70,11 @@ public record PointerTool(Gesture gesture, Optional<HotCorner> hot, SnapHook sna
     }
 
     @Override
+    public Pointer cursor() {
+        return Pointer.ARROW;
+    }
+
+    @Override
     public Step on(Input input, Surroundings around) {
         if (input instanceof Input.Press press) {
             return pressed(press, around);
@@ -130,7 +135,7 @@ public record PointerTool(Gesture gesture, Optional<HotCorner> hot, SnapHook sna
         if (gesture instanceof Moving moving) {
             boolean away = moving.away() || isAway(moving.from(), at, around);
             PointerTool next = doing(new Moving(moving.from(), moving.key(), away));
-            return away ? Step.to(next, new Effect.Preview(moved(moving, at, held, around))) : Step.to(next);
+            return away ? Step.to(next, new Effect.Preview(moved(moving, at, around))) : Step.to(next);
         } else if (gesture instanceof Pulling pulling) {
             boolean away = pulling.away() || isAway(pulling.from(), at, around);
             PointerTool next = doing(new Pulling(pulling.from(), pulling.key(), pulling.grip(), away));
@@ -149,7 +154,7 @@ public record PointerTool(Gesture gesture, Optional<HotCorner> hot, SnapHook sna
         PointerTool next = doing(new Rest());
         if (gesture instanceof Moving moving) {
             return moving.away()
-                    ? Step.to(next, new Effect.Edit("move " + chosen(around), moved(moving, at, held, around)))
+                    ? Step.to(next, new Effect.Edit("move " + chosen(around), moved(moving, at, around)))
                     : Step.to(next, select(List.of(moving.key())));
         } else if (gesture instanceof Pulling pulling) {
             Optional<Feature> after = pulled(pulling, at, held, around);
@@ -171,13 +176,12 @@ public record PointerTool(Gesture gesture, Optional<HotCorner> hot, SnapHook sna
         return from.distanceTo(at) > SLIP_PX * around.metresPerPx();
     }
 
-    private Yard moved(Moving moving, Point at, Held held, Surroundings around) {
-        Point to = snap.place(at, held, around);
+    private static Yard moved(Moving moving, Point at, Surroundings around) {
         return Reshape.moved(
                 around.yard(),
                 keys(around),
-                to.x() - moving.from().x(),
-                to.y() - moving.from().y());
+                at.x() - moving.from().x(),
+                at.y() - moving.from().y());
     }
 
     /** The feature with its grip dragged, if it still has it. */

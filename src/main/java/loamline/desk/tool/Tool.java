@@ -17,7 +17,7 @@ public interface Tool {
     String hint();
 
     /** The shape of the mouse pointer over the map. */
-    default Pointer pointer() {
+    default Pointer cursor() {
         return Pointer.CROSS;
     }
 
