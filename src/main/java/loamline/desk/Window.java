@@ -83,7 +83,11 @@ final class Window {
         name = new YardName(session);
         ProblemsView problems = new ProblemsView(session, map::centreOn);
         foot = new Foot(session, problems, said);
+        Editing editing = new Editing(host);
+        map.setMenu(editing::menu);
+        map.setLetters(editing::letter);
         List<Key> keys = keys();
+        keys.addAll(editing.keys());
         help = Cards.help(Keys.lines(keys));
         Scene scene = new Scene(layOut(problems), 1280, 800);
         Keys.install(keys, scene);

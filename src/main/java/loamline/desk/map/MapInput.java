@@ -36,6 +36,9 @@ final class MapInput {
 
         void fit();
 
+        /** A letter that meant nothing to the tool nor to the map; false if it means nothing at all. */
+        boolean letter(char typed);
+
         /** The pointer is over a place, or over none. */
         void pointer(Optional<Point> at);
 
@@ -217,7 +220,7 @@ final class MapInput {
             case '+', '=' -> camera.zoom(Camera.STEP);
             case '-' -> camera.zoom(1 / Camera.STEP);
             default -> {
-                return false;
+                return left.letter(character);
             }
         }
         return true;

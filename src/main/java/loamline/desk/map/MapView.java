@@ -53,6 +53,7 @@ public final class MapView extends Region {
     private Supplier<Optional<ContextMenu>> menu = Optional::empty;
     private Picker picker = Selection::at;
     private Runnable find = () -> {};
+    private Letters letters = typed -> false;
     private long content;
     private boolean fitted;
 
@@ -112,6 +113,17 @@ public final class MapView extends Region {
     /** Opens the menu of what a right click has selected; empty opens none. */
     public void setMenu(Supplier<Optional<ContextMenu>> supplier) {
         menu = supplier;
+    }
+
+    /** What a letter means that neither the tool nor the map knows. */
+    @FunctionalInterface
+    public interface Letters {
+        boolean typed(char letter);
+    }
+
+    /** Given letters that neither the tool nor the map knows. */
+    public void setLetters(Letters taker) {
+        letters = taker;
     }
 
     /** What clicks select that the tool left alone. */
@@ -318,6 +330,11 @@ public final class MapView extends Region {
             boolean selected = !session.selection().get().equals(Selection.NOTHING);
             session.selection().set(Selection.NOTHING);
             return selected;
+        }
+
+        @Override
+        public boolean letter(char typed) {
+            return letters.typed(typed);
         }
 
         @Override

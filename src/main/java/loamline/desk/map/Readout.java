@@ -17,6 +17,9 @@ import loamline.units.UnitSystem;
 final class Readout extends HBox {
     private final Label hint = new Label();
     private final Label place = new Label();
+    /** Longer hints take a second line. */
+    private static final double HINT_PX = 420;
+
     private final Label earth = new Label();
     private Optional<LonLat> origin = Optional.empty();
     private Optional<CompletableFuture<Projection>> projection = Optional.empty();
@@ -27,6 +30,8 @@ final class Readout extends HBox {
         setAlignment(Pos.BOTTOM_LEFT);
         hint.getStyleClass().add("map-hint");
         hint.setMinWidth(0);
+        hint.setWrapText(true);
+        hint.setMaxWidth(HINT_PX);
         place.getStyleClass().add("map-place");
         earth.getStyleClass().addAll("map-place", "soft");
         earth.setManaged(false);

@@ -67,7 +67,7 @@ public final class Commands {
                     .map(joined -> outcome("join", context, joined)));
 
     public static final Command CUT_ALONG = new Command(
-            "Cut along a line …", "K", context -> taking(context, LineTool.cutting(), Commands::isCuttable));
+            "Cut along a line …", "X", context -> taking(context, LineTool.cutting(), Commands::isCuttable));
 
     public static final Command MIRROR_ACROSS = new Command(
             "Mirror across a line …", "", context -> taking(context, LineTool.mirroring(), feature -> true));
@@ -108,6 +108,11 @@ public final class Commands {
     /** All of them that need no more to be said, in the order of a menu. */
     public static List<Command> all() {
         return ALL;
+    }
+
+    /** Whether it takes what is selected for another kind of ground. */
+    public static boolean isChangeOfKind(Command command) {
+        return ALL.indexOf(command) >= ALL.size() - AreaKinds.ALL.size();
     }
 
     /** Turns the selection about its middle, clockwise, degrees. */

@@ -33,6 +33,11 @@ public final class ToolHost {
         current.set(tool);
     }
 
+    /** Puts the tool down, so that the one at home is in hand again. */
+    public void putDown() {
+        take(home);
+    }
+
     /** Gives an input to the tool; false if it meant nothing to it. */
     public boolean send(Input input, double metresPerPx) {
         lastMetresPerPx = metresPerPx;
