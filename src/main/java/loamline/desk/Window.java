@@ -8,11 +8,13 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import loamline.desk.Keys.Key;
 import loamline.desk.facts.FactsView;
@@ -48,6 +50,8 @@ final class Window {
     private static final int TRACE = 0;
     private static final int CORES = 2;
     private static final int MOST_STEPS = 9;
+    private static final double WIDTH_PX = 1280;
+    private static final double HEIGHT_PX = 800;
 
     private final Stage stage;
     private final Asking asking;
@@ -89,7 +93,9 @@ final class Window {
         List<Key> keys = keys();
         keys.addAll(editing.keys());
         help = Cards.help(Keys.lines(keys));
-        Scene scene = new Scene(layOut(problems), 1280, 800);
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        Scene scene = new Scene(
+                layOut(problems), Math.min(WIDTH_PX, screen.getWidth()), Math.min(HEIGHT_PX, screen.getHeight()));
         Keys.install(keys, scene);
         look.dress(scene);
         stage.setScene(scene);

@@ -31,6 +31,9 @@ final class Fields {
             new Bounds(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     private static final double PER_CENT = 0.01;
 
+    private static final List<Object> COVERS = List.copyOf(
+            Arrays.stream(Kind.values()).filter(Cover.KINDS::contains).toList());
+
     private static final Map<Class<? extends Feature>, List<FieldSpec>> ALL = all();
 
     private final Class<? extends Feature> type;
@@ -92,9 +95,6 @@ final class Fields {
                         f.quantity("Tilt", "tiltDeg", Measure.ANGLE, 1, "From upright")));
         return all;
     }
-
-    private static final List<Object> COVERS = List.copyOf(
-            Arrays.stream(Kind.values()).filter(Cover.KINDS::contains).toList());
 
     private static List<FieldSpec> turf(Fields f) {
         return List.of(
