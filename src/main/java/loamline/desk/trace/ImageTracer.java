@@ -38,8 +38,8 @@ import loamline.yard.Yard;
  * changes, or a click lies beyond it. Safe for use by several threads, one at a time.
  */
 public final class ImageTracer implements AssistTracer {
-    /** Holes in turf up to this are crowns with their shadows, m²; larger ones are kept (common practice, no source). */
-    private static final double TURF_HOLE_M2 = 45;
+    /** Holes in turf up to this are filled, m²: a crown of 4.4 m radius and as much shadow (common practice, no source). */
+    private static final double TURF_HOLE_M2 = 120;
 
     /** Holes in other ground that are kept begin here, m². */
     private static final double HOLE_M2 = 0.7;
