@@ -60,8 +60,7 @@ public final class Main {
     /** The window reads the file and says what is wrong with it; without a window this does. */
     private int open(Path file) {
         Yard nothing = Yard.empty("", Frame.local());
-        Optional<String> trouble =
-                window(CompletableFuture.completedFuture(Optional.of(nothing)), Optional.of(file));
+        Optional<String> trouble = window(CompletableFuture.completedFuture(Optional.of(nothing)), Optional.of(file));
         trouble.ifPresent(why -> {
             YardFiles.read(file).problems().forEach(problem -> err.println(problem.line(file.toString())));
             err.println("error " + file + " NO_WINDOW " + why + " Without a window, run \"loamline cores " + file

@@ -22,8 +22,7 @@ public final class DeskApp extends Application {
      *     window opens
      * @param toOpen a file to be opened in its place
      */
-    public static void open(
-            CompletableFuture<Optional<Yard>> yard, Optional<Path> toOpen, String programAndVersion) {
+    public static void open(CompletableFuture<Optional<Yard>> yard, Optional<Path> toOpen, String programAndVersion) {
         first = yard;
         file = toOpen;
         program = programAndVersion;

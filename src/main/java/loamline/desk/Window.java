@@ -168,8 +168,8 @@ final class Window {
         session.results()
                 .get()
                 .filter(results -> results.plan().isPresent())
-                .ifPresent(results ->
-                        asking.fileToSave("Save the walk plan", List.of(PDF), Path.of("walk-plan.pdf")).ifPresent(file -> savePlan(results, file)));
+                .ifPresent(results -> asking.fileToSave("Save the walk plan", List.of(PDF), Path.of("walk-plan.pdf"))
+                        .ifPresent(file -> savePlan(results, file)));
     }
 
     private void savePlan(Results results, Path file) {

@@ -90,7 +90,10 @@ public final class Store {
 
     /** Opens what the user chooses. */
     public void open() {
-        asking.fileToOpen("Open a yard", YARDS, file.get().path().map(path -> path.toAbsolutePath().getParent()))
+        asking.fileToOpen(
+                        "Open a yard",
+                        YARDS,
+                        file.get().path().map(path -> path.toAbsolutePath().getParent()))
                 .ifPresent(this::open);
     }
 

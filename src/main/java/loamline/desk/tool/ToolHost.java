@@ -5,7 +5,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import loamline.desk.session.Results;
 import loamline.desk.session.Session;
+import loamline.yard.Yard;
 
 /** Holds the tool in hand, gives it its inputs and does what it wants done. */
 public final class ToolHost {
@@ -42,11 +44,16 @@ public final class ToolHost {
     }
 
     private Surroundings around(double metresPerPx) {
+        Yard yard = session.history().get().now();
         return new Surroundings(
-                session.history().get().now(),
+                yard,
                 session.selection().get(),
                 session.units().get(),
-                metresPerPx);
+                metresPerPx,
+                session.results()
+                        .get()
+                        .filter(results -> results.yard().equals(yard))
+                        .flatMap(Results::plan));
     }
 
     private void carryOut(Effect effect) {

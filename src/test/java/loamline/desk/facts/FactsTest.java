@@ -11,14 +11,13 @@ import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.desk.sheet.Steps;
 import loamline.geometry.Point;
-import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class FactsTest {
     private static final Results RESULTS = Results.ground(
                     yard(turf("front", box(0, 0, 20, 20)), building(box(5, 5, 10, 10)), gate(0, 0)))
-            .planned(PlanOptions.USUAL);
+            .planned();
 
     @Test
     void theSheetSaysWhatWasFound() {
@@ -36,7 +35,7 @@ class FactsTest {
 
     @Test
     void anEmptyYardSaysWhatIsMissing() {
-        Results empty = Results.ground(yard()).planned(PlanOptions.USUAL);
+        Results empty = Results.ground(yard()).planned();
         assertThat(Steps.of(empty, UnitSystem.US).get(0).result()).isEqualTo("No turf yet");
         assertThat(Steps.of(empty, UnitSystem.US).get(0).state()).isEqualTo(Steps.State.NEEDS_YOU);
         assertThat(Facts.of(empty, Selection.NOTHING, UnitSystem.US).rows()).isEmpty();

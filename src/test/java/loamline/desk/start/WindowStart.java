@@ -21,8 +21,7 @@ public final class WindowStart {
     public static void main(String[] args) {
         FirstFrame.await(WindowStart::isDone);
         if (GraphicsEnvironment.isHeadless()) {
-            DeskApp.open(
-                    CompletableFuture.supplyAsync(WindowStart::demo), Optional.empty(), LoamlineCommand.program());
+            DeskApp.open(CompletableFuture.supplyAsync(WindowStart::demo), Optional.empty(), LoamlineCommand.program());
         } else {
             Main.main(new String[0]);
         }
