@@ -15,11 +15,11 @@ import loamline.files.YardFiles;
 import loamline.files.ZoneFiles;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlanner;
-import loamline.sampling.PlanOptions;
 import loamline.sheets.Paper;
 import loamline.sheets.SheetOptions;
 import loamline.units.UnitSystem;
 import loamline.yard.Backdrop;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 

@@ -8,10 +8,16 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import loamline.desk.Keys.Key;
+import loamline.desk.session.Results;
+import loamline.desk.session.Selection;
 import loamline.desk.tool.Command;
 import loamline.desk.tool.Commands;
+import loamline.desk.tool.Picking;
+import loamline.desk.tool.PointerTool;
 import loamline.desk.tool.ToolChoice;
 import loamline.desk.tool.ToolHost;
+import loamline.geometry.Point;
+import loamline.yard.Feature;
 
 /** How the commands of the editing tools are given: by keys, by letters over the map, by the right-click menu. */
 final class Editing {
@@ -49,6 +55,21 @@ final class Editing {
             host.putDown();
         }
         return choice.isPresent() || command.isPresent() || letter == POINTER;
+    }
+
+    /**
+     * What a click selects that the tool left alone, and a right click: what is drawn there while the pointer is in
+     * hand, else what was computed there. A feature that is selected along with others stays so.
+     */
+    Selection pick(Point place, double reachM, Results results) {
+        Optional<Feature> drawn = host.current().get() instanceof PointerTool
+                ? Picking.at(results.yard(), place, reachM)
+                : Optional.empty();
+        Selection now = host.context().selection();
+        return drawn.map(feature -> now.keys().contains(feature.key())
+                        ? now
+                        : Selection.ofFeatures(List.of(feature.key())))
+                .orElseGet(() -> Selection.at(place, reachM, results));
     }
 
     /** What can be done to what is selected; changes of kind in a menu of their own. */

@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import loamline.desk.Keys.Key;
+import loamline.desk.cores.CoreTool;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
@@ -38,9 +39,15 @@ import loamline.desk.store.Home;
 import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
 import loamline.desk.theme.Look;
+import loamline.desk.tool.Hand;
 import loamline.desk.tool.PointerTool;
 import loamline.desk.tool.SnapToOthers;
+import loamline.desk.tool.Tool;
 import loamline.desk.tool.ToolHost;
+import loamline.desk.trace.DrawingTools;
+import loamline.desk.trace.ImageTracer;
+import loamline.desk.trace.TraceModel;
+import loamline.desk.trace.TraceStep;
 import loamline.sheets.Paper;
 import loamline.yard.Yard;
 
@@ -60,6 +67,7 @@ final class Window {
     private final Desk desk;
     private final Look look;
     private final MapView map;
+    private final TraceStep trace;
     private final PrintStep print;
     private final PagesView pages;
     private final SheetView sheet;
@@ -81,6 +89,9 @@ final class Window {
         PrintModel model = new PrintModel(session, usualPaper(), program);
         print = new PrintStep(model, this::askWhere);
         pages = new PagesView(model);
+        trace = new TraceStep(
+                new TraceModel(session, host, new ImageTracer()), this::askForImage, new DrawingTools(host));
+        trace.takeDropsOn(map);
         steps = steps();
         sheet = new SheetView(session, steps);
         facts = new FactsView(session);
@@ -90,6 +101,7 @@ final class Window {
         Editing editing = new Editing(host);
         map.setMenu(editing::menu);
         map.setLetters(editing::letter);
+        map.setPicker(editing::pick);
         List<Key> keys = keys();
         keys.addAll(editing.keys());
         help = Cards.help(Keys.lines(keys));
@@ -120,12 +132,7 @@ final class Window {
     /** Every step of the visit that there is; another one is one entry more. */
     private List<Step> steps() {
         return List.of(
-                Step.of("Trace", Lines::trace, VBox::new)
-                        .startingWith(results -> lacking(
-                                results.yard().features().isEmpty(),
-                                "Outlines of turf, house, beds and paving belong here.",
-                                "Open a yard …",
-                                desk.store()::open)),
+                Step.of("Trace", Lines::trace, () -> trace),
                 Step.of("Zones", Lines::zones, VBox::new)
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
@@ -209,10 +216,31 @@ final class Window {
         return root;
     }
 
+    /** The tool that is in hand while nothing else is: each step has what it works on. */
+    private void settleTool() {
+        Tool home =
+                switch (sheet.open().get()) {
+                    case CORES -> CoreTool.IDLE;
+                    case TRACE -> PointerTool.with(new SnapToOthers());
+                    default -> new Hand();
+                };
+        host.settle(home);
+    }
+
+    private Optional<Path> askForImage() {
+        Asking.Sort images = new Asking.Sort("Aerial images", List.of("*.png", "*.jpg", "*.jpeg", "*.tif", "*.tiff"));
+        return asking.fileToOpen(
+                "Open an aerial image", images, desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+    }
+
     private void listen() {
         desk.settings().addListener((o, before, now) -> map.setPalette(look.palette()));
         map.setPalette(look.palette());
-        sheet.open().addListener((o, before, now) -> showMiddle());
+        sheet.open().addListener((o, before, now) -> {
+            showMiddle();
+            settleTool();
+        });
+        host.said().addListener((o, before, now) -> said.set(now));
         session.results().addListener((o, before, now) -> showMiddle());
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));

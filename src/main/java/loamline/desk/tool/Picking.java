@@ -21,14 +21,14 @@ import loamline.yard.Yard;
  * <p>Points come first, then lines, then areas from the smallest; of equals the one drawn last. A property line is
  * picked by its line only, so that the ground inside stays free. What has no shape is never picked.
  */
-final class Picking {
+public final class Picking {
     /** How far from a thing a click may be, in logical pixels. Common practice, no source. */
     static final double REACH_PX = 8;
 
     private Picking() {}
 
     /** The feature that is meant by a place, if any. */
-    static Optional<Feature> at(Yard yard, Point place, double reachM) {
+    public static Optional<Feature> at(Yard yard, Point place, double reachM) {
         List<Feature> features = yard.features();
         return IntStream.range(0, features.size())
                 .mapToObj(i -> features.get(features.size() - 1 - i))

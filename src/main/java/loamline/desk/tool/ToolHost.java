@@ -5,13 +5,15 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import loamline.desk.session.Results;
 import loamline.desk.session.Session;
 import loamline.yard.Feature;
+import loamline.yard.Yard;
 
 /** Holds the tool in hand, gives it its inputs and does what it wants done. */
 public final class ToolHost {
     private final Session session;
-    private final Tool home;
+    private Tool home;
     private final ReadOnlyObjectWrapper<Tool> current;
     private final ReadOnlyObjectWrapper<List<Feature>> copied = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
@@ -31,6 +33,12 @@ public final class ToolHost {
         session.dropPreview();
         said.set("");
         current.set(tool);
+    }
+
+    /** Makes a tool the one that is in hand when no other is, and takes it. */
+    public void settle(Tool tool) {
+        home = tool;
+        take(tool);
     }
 
     /** Puts the tool down, so that the one at home is in hand again. */
@@ -78,11 +86,16 @@ public final class ToolHost {
     }
 
     private Surroundings around(double metresPerPx) {
+        Yard yard = session.history().get().now();
         return new Surroundings(
-                session.history().get().now(),
+                yard,
                 session.selection().get(),
                 session.units().get(),
-                metresPerPx);
+                metresPerPx,
+                session.results()
+                        .get()
+                        .filter(results -> results.yard().equals(yard))
+                        .flatMap(Results::plan));
     }
 
     private void carryOut(Effect effect) {

@@ -82,7 +82,12 @@ record ImageOpening(Optional<Yard> placed, String words, Optional<Yard> byScale)
             return under.value()
                     .map(backdrop -> new ImageOpening(
                             Optional.of(new Yard(
-                                    yard.name(), frame, yard.features(), Optional.of(backdrop), yard.extras())),
+                                    yard.name(),
+                                    frame,
+                                    yard.features(),
+                                    Optional.of(backdrop),
+                                    yard.planning(),
+                                    yard.extras())),
                             words,
                             Optional.empty()))
                     .orElseGet(() -> refused(under.problems().get(0).message()));

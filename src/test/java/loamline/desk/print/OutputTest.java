@@ -22,7 +22,6 @@ import loamline.desk.session.Results;
 import loamline.files.YardFiles;
 import loamline.place.Frame;
 import loamline.place.LonLat;
-import loamline.sampling.PlanOptions;
 import loamline.sheets.Paper;
 import loamline.sheets.PdfImages;
 import loamline.sheets.SheetOptions;
@@ -40,12 +39,17 @@ class OutputTest {
             yard(turf("front", box(0, 0, 20, 20)), gate(0, 0)).withName("Alder Lane 12/B");
 
     private static Printable printable(Yard yard, Optional<Path> image) {
-        return Printable.of(Results.ground(yard).planned(PlanOptions.USUAL), OPTIONS, image)
-                .orElseThrow();
+        return Printable.of(Results.ground(yard).planned(), OPTIONS, image).orElseThrow();
     }
 
     private static Yard onEarth(Yard yard) {
-        return new Yard(yard.name(), Frame.at(new LonLat(-93, 45)), yard.features(), yard.backdrop(), yard.extras());
+        return new Yard(
+                yard.name(),
+                Frame.at(new LonLat(-93, 45)),
+                yard.features(),
+                yard.backdrop(),
+                yard.planning(),
+                yard.extras());
     }
 
     @Test
@@ -58,7 +62,7 @@ class OutputTest {
     void nothingIsPrintedBeforeTheCoresArePlanned() {
         assertThat(Printable.of(Results.ground(LOCAL), OPTIONS, Optional.empty()))
                 .isEmpty();
-        assertThat(Printable.of(Results.ground(yard()).planned(PlanOptions.USUAL), OPTIONS, Optional.empty()))
+        assertThat(Printable.of(Results.ground(yard()).planned(), OPTIONS, Optional.empty()))
                 .isEmpty();
     }
 

@@ -10,7 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import loamline.sampling.CorePlan;
-import loamline.sampling.PlanOptions;
+import loamline.yard.PlanOptions;
 import loamline.yard.YardFixtures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,7 @@ class CancelledPlanningTest {
         screen.take().run();
         CorePlan before = session.results().get().orElseThrow().plan().orElseThrow();
 
-        session.options().set(PlanOptions.USUAL.kept());
+        session.edit("plan without", session.history().get().now().withPlanning(PlanOptions.USUAL.withCores(5)));
         work.cancel("plan");
         assertThat(session.results().get().orElseThrow().plan()).contains(before);
         Job.Stopped stopped = work.stopped().get().get(0);

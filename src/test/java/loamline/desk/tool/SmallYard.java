@@ -83,6 +83,7 @@ final class SmallYard {
             Frame.local(),
             List.of(LOT, LAWN, BED, FENCE, HEAD, TREE, SPOT, ODD),
             Optional.empty(),
+            Optional.empty(),
             Extras.NONE);
 
     private SmallYard() {}

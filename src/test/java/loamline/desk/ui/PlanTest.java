@@ -10,8 +10,9 @@ import javafx.scene.input.KeyCode;
 import loamline.cli.Demo;
 import loamline.desk.WindowDriver;
 import loamline.sampling.CorePlanner;
-import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
+import loamline.yard.PlanOptions;
+import loamline.yard.Yard;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -41,16 +42,23 @@ class PlanTest {
     @Test
     void aWiderEdgeAndAnotherPlanKeepTheCoresFartherOffTheEdges() {
         window.fill("Off edges", "5 ft").press("Plan the cores").settle();
-        assertThat(window.session().options().get().edgeBufferM()).isEqualTo(5 * 0.3048);
+        assertThat(window.session()
+                        .history()
+                        .get()
+                        .now()
+                        .planning()
+                        .orElseThrow()
+                        .edgeBufferM())
+                .isEqualTo(5 * 0.3048);
         assertThat(window.plan().mainCores()).isNotEmpty();
     }
 
     @Test
     void anEdgeThatIsNoLengthIsRefusedInWordsAndPlansNothing() {
-        PlanOptions before = window.session().options().get();
+        Yard before = window.session().history().get().now();
         window.fill("Off edges", "-1 ft").press("Plan the cores").settle();
         assertThat(window.reads("A distance from edges is 0 or more.")).isTrue();
-        assertThat(window.session().options().get()).isEqualTo(before);
+        assertThat(window.session().history().get().now()).isEqualTo(before);
     }
 
     @Test

@@ -12,7 +12,7 @@ import loamline.cli.Demo;
 import loamline.desk.WindowDriver;
 import loamline.files.YardFiles;
 import loamline.sampling.CorePlanner;
-import loamline.sampling.PlanOptions;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.YardCheck;
 import loamline.yard.Zone;
