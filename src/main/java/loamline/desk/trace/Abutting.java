@@ -25,12 +25,19 @@ final class Abutting {
         List<List<Point>> rings = Stream.concat(neighbours.stream(), lot.stream())
                 .flatMap(region -> region.outline().rings())
                 .toList();
-        Region ground =
-                Region.of(traced.map(corner -> snapped(corner, rings, reachM))).minus(Region.union(neighbours));
+        Region loose = Region.of(traced);
+        Region fitted = Region.of(traced.map(corner -> snapped(corner, rings, reachM)));
+        Region ground = (isKept(loose, fitted, reachM) ? fitted : loose).minus(Region.union(neighbours));
         Region cut = lot.map(ground::intersection).orElse(ground);
         return Region.union(cut.parts().stream()
                 .filter(piece -> piece.areaM2() >= LEAST_PIECE_M2)
                 .toList());
+    }
+
+    /** Corners drawn together can pinch a ring so that it no longer encloses what it did, which repair then drops. */
+    private static boolean isKept(Region loose, Region fitted, double reachM) {
+        return loose.minus(fitted).buffer(-reachM).isEmpty()
+                && fitted.minus(loose).buffer(-reachM).isEmpty();
     }
 
     private static Point snapped(Point corner, List<List<Point>> rings, double reachM) {

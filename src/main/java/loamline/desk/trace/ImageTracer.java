@@ -45,7 +45,7 @@ public final class ImageTracer implements AssistTracer {
     private static final double HOLE_M2 = 0.7;
 
     /** How near a corner must come to a neighbour's edge to be put on it, pixels. */
-    private static final double REACH_PX = 3;
+    private static final double REACH_PX = 1.5;
 
     /** Doubts that are told at once. */
     private static final int MOST_DOUBTS = 2;

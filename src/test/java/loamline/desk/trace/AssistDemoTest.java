@@ -191,5 +191,6 @@ class AssistDemoTest {
         Feature lawn = desk.trace(Kind.TURF, 300, 560, 130, 570, 370, 750);
         Region truth = desk.ground(zones).minus(desk.drawn("Pond", "Lilac island"));
         assertThat(iou(lawn, truth)).isGreaterThan(0.95);
+        assertThat(vertices(lawn)).isLessThan(100);
     }
 }

@@ -30,6 +30,7 @@ import loamline.place.Frame;
 import loamline.units.UnitSystem;
 import loamline.yard.Backdrop;
 import loamline.yard.Feature;
+import loamline.yard.ImageEdits;
 import loamline.yard.Kind;
 import loamline.yard.KnownDistance;
 import loamline.yard.Yard;
@@ -78,8 +79,7 @@ class TraceModelTest {
         Yard now = session.history().get().now();
         session.edit(
                 "set scale",
-                loamline.yard.ImageEdits.measured(
-                        now, new KnownDistance(new Point(0, 0), new Point(px, 0), lengthM), true));
+                ImageEdits.measured(now, new KnownDistance(new Point(0, 0), new Point(px, 0), lengthM), true));
     }
 
     @Test
