@@ -3,6 +3,7 @@ package loamline.desk;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -32,6 +33,7 @@ final class Cards {
         card.visibleProperty()
                 .bind(Bindings.createBooleanBinding(() -> !settings.get().welcomed(), settings));
         StackPane.setAlignment(card, Pos.TOP_LEFT);
+        StackPane.setMargin(card, new Insets(12));
         return card;
     }
 

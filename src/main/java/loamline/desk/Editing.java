@@ -39,7 +39,10 @@ final class Editing {
     }
 
     private static String portable(Command command) {
-        return command.shortcut().replace("Ctrl", "Shortcut").replace("[", "Open_Bracket").replace("]", "Close_Bracket");
+        return command.shortcut()
+                .replace("Ctrl", "Shortcut")
+                .replace("[", "Open_Bracket")
+                .replace("]", "Close_Bracket");
     }
 
     /** A letter typed over the map that the tool in hand left alone: takes up a tool. */
@@ -66,9 +69,8 @@ final class Editing {
                 ? Picking.at(results.yard(), place, reachM)
                 : Optional.empty();
         Selection now = host.context().selection();
-        return drawn.map(feature -> now.keys().contains(feature.key())
-                        ? now
-                        : Selection.ofFeatures(List.of(feature.key())))
+        return drawn.map(feature ->
+                        now.keys().contains(feature.key()) ? now : Selection.ofFeatures(List.of(feature.key())))
                 .orElseGet(() -> Selection.at(place, reachM, results));
     }
 

@@ -218,19 +218,20 @@ final class Window {
 
     /** The tool that is in hand while nothing else is: each step has what it works on. */
     private void settleTool() {
-        Tool home =
-                switch (sheet.open().get()) {
-                    case CORES -> CoreTool.IDLE;
-                    case TRACE -> PointerTool.with(new SnapToOthers());
-                    default -> new Hand();
-                };
+        Tool home = switch (sheet.open().get()) {
+            case CORES -> CoreTool.IDLE;
+            case TRACE -> PointerTool.with(new SnapToOthers());
+            default -> new Hand();
+        };
         host.settle(home);
     }
 
     private Optional<Path> askForImage() {
         Asking.Sort images = new Asking.Sort("Aerial images", List.of("*.png", "*.jpg", "*.jpeg", "*.tif", "*.tiff"));
         return asking.fileToOpen(
-                "Open an aerial image", images, desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+                "Open an aerial image",
+                images,
+                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
     }
 
     private void listen() {

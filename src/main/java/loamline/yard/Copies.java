@@ -28,7 +28,8 @@ public final class Copies {
             if (fresh instanceof Head head) {
                 fresh = head.withId(Naming.freeHeadId(grown));
             } else if (fresh instanceof Core core) {
-                fresh = new Core(core.key(), "", core.composite(), core.zone(), core.at(), core.locked(), core.extras());
+                fresh = new Core(
+                        core.key(), "", core.composite(), core.zone(), core.at(), core.locked(), core.extras());
             }
             grown = Edits.add(grown, Reshape.mapped(fresh, p -> p.plus(dx, dy)));
             keys.add(fresh.key());

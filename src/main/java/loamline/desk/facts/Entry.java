@@ -60,7 +60,7 @@ sealed interface Entry {
     record Quantity(Measure measure, double size, Bounds bounds) implements Entry {
         @Override
         public String write(Object value, UnitSystem units) {
-            return Formatting.editable(measure, (double) value * size, units).text();
+            return Formatting.concise(measure, (double) value * size, units).text();
         }
 
         @Override
@@ -95,8 +95,8 @@ sealed interface Entry {
             int number = digits.matches("\\d{1,6}") ? Integer.parseInt(digits) : -1;
             return number >= bounds.least() && number <= bounds.most()
                     ? Reading.of(number)
-                    : Reading.refused("Write a whole number from " + (int) bounds.least() + " to " + (int) bounds.most()
-                            + ".");
+                    : Reading.refused(
+                            "Write a whole number from " + (int) bounds.least() + " to " + (int) bounds.most() + ".");
         }
     }
 

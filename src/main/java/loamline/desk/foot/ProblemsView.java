@@ -38,8 +38,8 @@ public final class ProblemsView extends BorderPane {
         title.getStyleClass().add("card-title");
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        HBox head = new HBox(
-                8, title, Icons.button(Feather.X, "Close", "Close the list (Esc)", () -> setVisible(false)));
+        HBox head =
+                new HBox(8, title, Icons.button(Feather.X, "Close", "Close the list (Esc)", () -> setVisible(false)));
         head.getStyleClass().add("card-head");
         setTop(head);
         ScrollPane scroll = new ScrollPane(lines);

@@ -11,11 +11,11 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Session;
-import loamline.yard.PlanOptions;
 import loamline.units.Formatting;
 import loamline.units.Measure;
 import loamline.units.ParseResult;
 import loamline.units.Parsing;
+import loamline.yard.PlanOptions;
 
 /** The tools of the Cores step: how many, how far off edges, and where in a stratum. */
 public final class CoresTools extends VBox {

@@ -69,8 +69,8 @@ final class StepView extends VBox {
         Step.Line line = step.line().apply(results, units);
         sign.getChildren().setAll(StateSign.of(line.state()));
         result.setText(line.result());
-        head.setAccessibleText(step.title() + ", step " + number + ", " + line.state().word() + ": " + line.result()
-                + (open ? ", open" : ""));
+        head.setAccessibleText(step.title() + ", step " + number + ", "
+                + line.state().word() + ": " + line.result() + (open ? ", open" : ""));
         Optional<Step.Start> lacks = step.start().apply(results);
         lacks.ifPresent(this::fillStart);
         List<Node> parts = open ? List.of(head, lacks.isPresent() ? start : tools) : List.of(head);

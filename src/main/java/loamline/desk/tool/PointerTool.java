@@ -313,6 +313,6 @@ public record PointerTool(Gesture gesture, Optional<HotCorner> hot, SnapHook sna
 
     @Override
     public String hint() {
-        return "Click to select, Shift adds. Drag what is selected to move it, drag its corners to reshape it.";
+        return "Click selects, Shift adds; drag moves it, or its corners";
     }
 }

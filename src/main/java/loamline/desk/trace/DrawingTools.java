@@ -16,6 +16,9 @@ import loamline.desk.tool.ToolHost;
 public final class DrawingTools extends VBox {
     private static final int COLUMNS = 2;
 
+    /** Letters of a label that fit into half of the sheet. */
+    private static final int LONGEST_IN_HALF = 13;
+
     private final ToolHost host;
     private final GridPane variants = new GridPane();
 
@@ -24,11 +27,18 @@ public final class DrawingTools extends VBox {
         this.host = host;
         getStyleClass().add("drawing-tools");
         GridPane tools = grid();
+        int place = 0;
         for (ToolChoice choice : ToolChoice.values()) {
-            int place = choice.ordinal();
-            tools.add(button(choice), place % COLUMNS, place / COLUMNS);
+            int span = choice.label().length() > LONGEST_IN_HALF ? COLUMNS : 1;
+            place += place % COLUMNS + span > COLUMNS ? 1 : 0;
+            tools.add(button(choice), place % COLUMNS, place / COLUMNS, span, 1);
+            place += span;
         }
         variants.getStyleClass().add("drawing-variants");
+        variants.setHgap(4);
+        for (int i = 0; i < Variant.values().length; i++) {
+            variants.getColumnConstraints().add(share(Variant.values().length));
+        }
         getChildren().addAll(variants, tools);
         host.current().addListener((o, before, now) -> showVariants(now));
         showVariants(host.current().get());
@@ -38,10 +48,14 @@ public final class DrawingTools extends VBox {
         GridPane grid = new GridPane();
         grid.setHgap(4);
         grid.setVgap(4);
-        ColumnConstraints half = new ColumnConstraints();
-        half.setPercentWidth(100.0 / COLUMNS);
-        grid.getColumnConstraints().addAll(half, half);
+        grid.getColumnConstraints().addAll(share(COLUMNS), share(COLUMNS));
         return grid;
+    }
+
+    private static ColumnConstraints share(int columns) {
+        ColumnConstraints share = new ColumnConstraints();
+        share.setPercentWidth(100.0 / columns);
+        return share;
     }
 
     private ToggleButton button(ToolChoice choice) {
@@ -55,8 +69,9 @@ public final class DrawingTools extends VBox {
             }
             button.setSelected(!inHand);
         });
-        host.current().addListener((o, before, now) -> button.setSelected(ToolChoice.of(now)
-                .equals(Optional.of(choice))));
+        host.current()
+                .addListener((o, before, now) ->
+                        button.setSelected(ToolChoice.of(now).equals(Optional.of(choice))));
         return button;
     }
 

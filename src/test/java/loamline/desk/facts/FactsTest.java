@@ -12,7 +12,6 @@ import java.util.List;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.geometry.Point;
-import loamline.yard.PlanOptions;
 import loamline.units.UnitSystem;
 import loamline.yard.Feature;
 import org.junit.jupiter.api.Test;

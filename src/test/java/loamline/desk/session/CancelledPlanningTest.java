@@ -27,15 +27,15 @@ class CancelledPlanningTest {
     }
 
     @Test
-    void theLastPlanStaysAndIsReplacedOnlyByPlanningAgain() throws InterruptedException {
+    void aCancelledPlanIsMadeOnlyByPlanningAgain() throws InterruptedException {
         Work work = new Work(threads, screen::add);
         Session session = new Session(YardFixtures.yard(turf("lawn", box(0, 0, 30, 20))), work);
         screen.take().run();
         CorePlan before = session.results().get().orElseThrow().plan().orElseThrow();
 
-        session.edit("plan without", session.history().get().now().withPlanning(PlanOptions.USUAL.withCores(5)));
+        session.edit("plan without", session.history().get().now().withPlanning(fiveCores()));
         work.cancel("plan");
-        assertThat(session.results().get().orElseThrow().plan()).contains(before);
+        assertThat(session.results().get().orElseThrow().plan()).isEmpty();
         Job.Stopped stopped = work.stopped().get().get(0);
         assertThat(stopped.words()).isEqualTo("Planning the cores was cancelled; what was there before stays.");
         assertThat(stopped.again()).isEqualTo("Plan again");
@@ -46,5 +46,21 @@ class CancelledPlanningTest {
         }
         assertThat(session.results().get().orElseThrow().plan()).isPresent().isNotEqualTo(Optional.of(before));
         assertThat(work.stopped().get()).isEmpty();
+    }
+
+    private static PlanOptions fiveCores() {
+        PlanOptions usual = PlanOptions.USUAL;
+        return new PlanOptions(
+                usual.kits(),
+                5,
+                usual.edgeBufferM(),
+                usual.trunkBufferM(),
+                usual.headBufferM(),
+                usual.place(),
+                usual.sparesPerStratum(),
+                usual.seed(),
+                usual.walk(),
+                usual.probe(),
+                usual.extras());
     }
 }

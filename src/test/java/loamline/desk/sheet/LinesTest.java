@@ -9,7 +9,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import loamline.desk.session.Results;
 import loamline.desk.sheet.Step.Line;
-import loamline.yard.PlanOptions;
 import loamline.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
