@@ -30,13 +30,24 @@ import loamline.yard.Kind;
 public final class TraceStep extends VBox {
     private final TraceModel model;
     private final Supplier<Optional<Path>> askForImage;
-    private final VBox image = group();
-    private final VBox assisted = group();
     private final Slider opacity = slider("How opaque the image is");
     private final Slider tolerance = slider("How much counts as alike");
     private final ComboBox<Kind> kind = new ComboBox<>();
     private final CheckBox along = new CheckBox("Take the drawing along");
+    private final Label name = words("soft");
+    private final Label scale = words("body");
+    private final VBox distances = group();
+    private final Label warning = words("warn");
     private final Label why = words("soft");
+    private final Button askWhy = new Button("Why this scale");
+    private final Button measure =
+            button("Measure a distance", "Click its two ends and type its length", this::measure);
+    private final Button north = button("Set north", "Draw a line that points north", this::turnNorth);
+    private final Button trace =
+            button("Trace from the image", "Click inside a lawn, a roof or a drive; Enter accepts", this::assist);
+    private final Label doubts = words("warn");
+    private final VBox image = group();
+    private final VBox assisted = group();
     private boolean showing;
 
     /**
@@ -59,6 +70,18 @@ public final class TraceStep extends VBox {
         fill();
     }
 
+    private void measure() {
+        model.measure();
+    }
+
+    private void turnNorth() {
+        model.turnNorth();
+    }
+
+    private void assist() {
+        model.assist();
+    }
+
     private void prepare() {
         along.selectedProperty().bindBidirectional(model.alongDrawn());
         opacity.valueProperty().addListener((o, before, now) -> opacityMoved());
@@ -69,6 +92,25 @@ public final class TraceStep extends VBox {
         kind.setAccessibleText("What it is traced as");
         kind.valueProperty().addListener((o, before, now) -> assistWith(now, tolerance.getValue()));
         kind.setMaxWidth(Double.MAX_VALUE);
+        askWhy.getStyleClass().add("small");
+        askWhy.setOnAction(e -> show(why, !why.isVisible()));
+        show(why, false);
+        Button another = open("Open another image …");
+        image.getChildren()
+                .setAll(
+                        title("Image"),
+                        name,
+                        row("Opacity", opacity),
+                        scale,
+                        distances,
+                        warning,
+                        askWhy,
+                        why,
+                        measure,
+                        north,
+                        along,
+                        another);
+        assisted.getChildren().setAll(title("From the image"), trace, row("As", kind), row("Alike", tolerance), doubts);
     }
 
     private void opacityMoved() {
@@ -128,33 +170,32 @@ public final class TraceStep extends VBox {
         if (!opacity.isValueChanging()) {
             opacity.setValue(shown.opacity());
         }
-        Label name = words("soft");
         name.setText(shown.words());
-        Label scale = words(shown.needsScale() ? "warn" : "body");
         scale.setText((shown.needsScale() ? "▲ " : "") + shown.scale().line());
-        Label warning = words("warn");
+        mark(scale, "warn", shown.needsScale());
+        mark(measure, "primary", shown.needsScale());
+        distances.getChildren().clear();
+        for (int i = 0; i < shown.scale().rows().size(); i++) {
+            distances.getChildren().add(distance(i, shown.scale().rows().get(i)));
+        }
+        show(distances, !distances.getChildren().isEmpty());
         warning.setText(
                 shown.scale().warning().isEmpty() ? "" : "▲ " + shown.scale().warning());
-        Button measure = button("Measure a distance", "Click its two ends and type its length", model::measure);
-        if (shown.needsScale()) {
-            measure.getStyleClass().add("primary");
-        }
-        Button north = button("Set north", "Draw a line that points north", model::turnNorth);
-        image.getChildren().setAll(title("Image"), name, row("Opacity", opacity), scale);
-        for (int i = 0; i < shown.scale().rows().size(); i++) {
-            image.getChildren().add(distance(i, shown.scale().rows().get(i)));
-        }
-        addIf(true, warning);
-        shown.why().ifPresent(account -> addIf(true, why(account)));
-        addIf(true, measure);
-        addIf(shown.canTurn(), north);
-        addIf(shown.canTakeAlong(), along);
-        addIf(true, open("Open another image …"));
+        show(askWhy, shown.why().isPresent());
+        why.setText(shown.why().map(TraceStep::words).orElse(""));
+        show(north, shown.canTurn());
+        show(along, shown.canTakeAlong());
     }
 
-    private void addIf(boolean wanted, Node node) {
-        if (wanted) {
-            image.getChildren().add(node);
+    private static String words(Account account) {
+        return account.formula() + "\n" + account.note() + "\n"
+                + account.sources().get(0).citation();
+    }
+
+    private static void mark(Node node, String style, boolean now) {
+        node.getStyleClass().remove(style);
+        if (now) {
+            node.getStyleClass().add(style);
         }
     }
 
@@ -174,30 +215,14 @@ public final class TraceStep extends VBox {
         return line;
     }
 
-    private Node why(Account account) {
-        why.setText(account.formula() + "\n" + account.note() + "\n"
-                + account.sources().get(0).citation());
-        Button ask = new Button("Why this scale");
-        ask.getStyleClass().add("small");
-        show(why, false);
-        ask.setOnAction(e -> show(why, !why.isVisible()));
-        return group(ask, why);
-    }
-
     private void fillAssisted(TraceState now) {
         AssistTool.Settings settings = model.settings();
         kind.setValue(settings.kind());
         if (!tolerance.isValueChanging()) {
             tolerance.setValue(settings.tolerance());
         }
-        Button start = button(
-                now.assist().isPresent() ? "Click on the image …" : "Trace from the image",
-                "Click inside a lawn, a roof or a drive; Enter accepts what is found",
-                model::assist);
-        Label doubts = words("warn");
+        trace.setText(now.assist().isPresent() ? "Click on the image …" : "Trace from the image");
         doubts.setText(String.join("\n", now.doubts()));
-        show(doubts, !now.doubts().isEmpty());
-        assisted.getChildren().setAll(title("From the image"), start, row("As", kind), row("Alike", tolerance), doubts);
     }
 
     /** Lets images be dropped on something, as on the map. */
