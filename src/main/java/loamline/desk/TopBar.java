@@ -32,7 +32,8 @@ final class TopBar extends HBox {
         getStyleClass().add("top");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        Button printing = Icons.button(Feather.PRINTER, "Print walk plan", "Save the walk plan as a PDF (Ctrl+P)", print);
+        Button printing =
+                Icons.button(Feather.PRINTER, "Print walk plan", "Save the walk plan as a PDF (Ctrl+P)", print);
         printing.getStyleClass().add("print-button");
         getChildren()
                 .addAll(
@@ -42,7 +43,8 @@ final class TopBar extends HBox {
                         step(Feather.CORNER_UP_RIGHT, "Redo", "Ctrl+Y", session::redo, History::redoLabel),
                         file(),
                         printing,
-                        Icons.button(Feather.MOON, "Theme", "Switch between light and dark (Ctrl+T)", look::switchTheme),
+                        Icons.button(
+                                Feather.MOON, "Theme", "Switch between light and dark (Ctrl+T)", look::switchTheme),
                         Icons.button(Feather.HELP_CIRCLE, "Help", "Show the keys (F1)", help));
         getChildren().stream()
                 .filter(node -> node instanceof Button && !node.getStyleClass().contains("step-back"))
@@ -56,8 +58,8 @@ final class TopBar extends HBox {
         button.getStyleClass().add("step-back");
         button.setOnAction(e -> action.run());
         button.setTooltip(new Tooltip());
-        Function<History, String> words =
-                history -> label.apply(history).map(what -> word + " “" + what + "”").orElse(word);
+        Function<History, String> words = history ->
+                label.apply(history).map(what -> word + " “" + what + "”").orElse(word);
         button.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> words.apply(session.history().get()), session.history()));
@@ -70,7 +72,7 @@ final class TopBar extends HBox {
     }
 
     private MenuButton file() {
-        MenuButton file = new MenuButton("File", Icons.of(Feather.FILE));
+        MenuButton file = new MenuButton("_File", Icons.of(Feather.FILE));
         file.setMinWidth(USE_PREF_SIZE);
         file.setAccessibleHelp("New, open, recent, save (Alt+F)");
         Menu recent = new Menu("Open recent");

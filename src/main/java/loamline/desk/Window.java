@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
@@ -17,7 +18,6 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import loamline.desk.Keys.Key;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
@@ -81,7 +81,7 @@ final class Window {
         name = new YardName(session);
         ProblemsView problems = new ProblemsView(session, map::centreOn);
         foot = new Foot(session, problems, said);
-        List<Key> keys = keys();
+        List<Keys.Key> keys = keys();
         help = Cards.help(Keys.lines(keys));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(
@@ -149,31 +149,31 @@ final class Window {
         sheet.open(place);
     }
 
-    private List<Key> keys() {
-        List<Key> keys = new ArrayList<>(List.of(
-                Key.of("File", "Shortcut+N", "New yard", desk.store()::newYard),
-                Key.of("File", "Shortcut+O", "Open a yard", desk.store()::open),
-                Key.of("File", "Shortcut+S", "Save", desk.store()::save),
-                Key.of("File", "Shortcut+Shift+S", "Save as", desk.store()::saveAs),
-                Key.of("File", "Shortcut+P", "Save the walk plan", print::saveWalkPlan),
-                Key.of("Edit", "Shortcut+Z", "Undo", session::undo),
-                Key.of("Edit", "Shortcut+Y Shortcut+Shift+Z", "Redo", session::redo),
-                Key.of("Edit", "F2", "Rename the yard", name::edit),
-                Key.of("Window", "F1", "Show or hide the keys", this::toggleHelp),
-                Key.of("Window", "F8", "Fold the facts away, or show them", this::foldFacts),
-                Key.of("Window", "Shortcut+E", "Show or hide the problems", foot::toggleProblems),
-                Key.of("Window", "Shortcut+U", "Switch between feet and metres", foot::switchUnits),
-                Key.of("Window", "Shortcut+T", "Switch between light and dark", look::switchTheme),
-                Key.of(
+    private List<Keys.Key> keys() {
+        List<Keys.Key> keys = new ArrayList<>(List.of(
+                Keys.Key.of("File", "Shortcut+N", "New yard", desk.store()::newYard),
+                Keys.Key.of("File", "Shortcut+O", "Open a yard", desk.store()::open),
+                Keys.Key.of("File", "Shortcut+S", "Save", desk.store()::save),
+                Keys.Key.of("File", "Shortcut+Shift+S", "Save as", desk.store()::saveAs),
+                Keys.Key.of("File", "Shortcut+P", "Save the walk plan", print::saveWalkPlan),
+                Keys.Key.of("Edit", "Shortcut+Z", "Undo", session::undo),
+                Keys.Key.of("Edit", "Shortcut+Y Shortcut+Shift+Z", "Redo", session::redo),
+                Keys.Key.of("Edit", "F2", "Rename the yard", name::edit),
+                Keys.Key.of("Window", "F1", "Show or hide the keys", this::toggleHelp),
+                Keys.Key.of("Window", "F8", "Fold the facts away, or show them", this::foldFacts),
+                Keys.Key.of("Window", "Shortcut+E", "Show or hide the problems", foot::toggleProblems),
+                Keys.Key.of("Window", "Shortcut+U", "Switch between feet and metres", foot::switchUnits),
+                Keys.Key.of("Window", "Shortcut+T", "Switch between light and dark", look::switchTheme),
+                Keys.Key.of(
                         "Window",
                         "Shortcut+Equals Shortcut+Plus Shortcut+Shift+Equals Shortcut+Add",
                         "Larger text",
                         () -> look.resizeText(1)),
-                Key.of("Window", "Shortcut+Minus Shortcut+Subtract", "Smaller text", () -> look.resizeText(-1)),
-                Key.of("Window", "Shortcut+0 Shortcut+Numpad0", "Text of the usual size", look::resetText)));
+                Keys.Key.of("Window", "Shortcut+Minus Shortcut+Subtract", "Smaller text", () -> look.resizeText(-1)),
+                Keys.Key.of("Window", "Shortcut+0 Shortcut+Numpad0", "Text of the usual size", look::resetText)));
         for (int i = 0; i < Math.min(MOST_STEPS, steps.size()); i++) {
             int place = i;
-            keys.add(Key.of("Steps", "Shortcut+" + (i + 1), steps.get(i).title(), () -> openStep(place)));
+            keys.add(Keys.Key.of("Steps", "Shortcut+" + (i + 1), steps.get(i).title(), () -> openStep(place)));
         }
         return keys;
     }
@@ -186,12 +186,15 @@ final class Window {
             middle.getChildren().add(node);
         }));
         StackPane.setAlignment(problems, Pos.BOTTOM_LEFT);
-        middle.getChildren().addAll(Cards.welcome(desk.settings()), problems, help);
+        List<Node> cards = List.of(Cards.welcome(desk.settings()), problems, help);
+        cards.forEach(card -> StackPane.setMargin(card, new Insets(12)));
+        middle.getChildren().addAll(cards);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
-        BorderPane root = new BorderPane(middle);
+        BorderPane root = new BorderPane(); // filled in the order in which Tab goes
         root.setTop(new VBox(bar, new NoticesView(desk.store().notices())));
         root.setLeft(sheet);
+        root.setCenter(middle);
         root.setRight(facts);
         root.setBottom(foot);
         return root;

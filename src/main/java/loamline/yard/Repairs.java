@@ -92,8 +92,7 @@ public final class Repairs {
         }
         return ground.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        step("cut the overlap of", Edits.replace(after, second.withShape(ground.outline()))));
+                : Optional.of(step("cut the overlap of", Edits.replace(after, second.withShape(ground.outline()))));
     }
 
     private static Barrier gatesOnLine(Barrier barrier) {

@@ -16,14 +16,14 @@ class KeysTest {
 
     @Test
     void theHelpTellsTheFirstOfTheKeysAsPeopleSayIt() {
-        assertThat(Keys.lines(SOME).subList(0, 3))
-                .extracting(Line::told)
-                .containsExactly("Ctrl+Y", "Ctrl++", "F1");
+        assertThat(Keys.lines(SOME).subList(0, 3)).extracting(Line::told).containsExactly("Ctrl+Y", "Ctrl++", "F1");
     }
 
     @Test
     void theHelpTellsEveryDrawingTool() {
-        assertThat(Keys.lines(SOME).stream().filter(line -> line.group().equals("Draw")).map(Line::words))
+        assertThat(Keys.lines(SOME).stream()
+                        .filter(line -> line.group().equals("Draw"))
+                        .map(Line::words))
                 .hasSize(ToolChoice.values().length)
                 .contains("Turf", "Keep-away spot");
     }

@@ -44,7 +44,10 @@ class RepairsTest {
     @Test
     void aPointGivenTwiceIsGivenOnce() {
         Yard twice = yard(turf("front", 0, 0, 4, 0, 4, 0, 4, 4, 0, 4));
-        Turf after = mended("OUTLINE_POINT_REPEATED", twice).all(Turf.class).findFirst().orElseThrow();
+        Turf after = mended("OUTLINE_POINT_REPEATED", twice)
+                .all(Turf.class)
+                .findFirst()
+                .orElseThrow();
         assertThat(after.outline().vertices()).hasSize(4);
     }
 
@@ -84,10 +87,10 @@ class RepairsTest {
     @Test
     void aGateBeyondItsFenceIsMovedOntoIt() {
         Polyline line = new Polyline(List.of(new Point(0, 0), new Point(10, 0)));
-        Barrier fence = new Barrier(
-                "f", Kind.FENCE, 1.8, List.of(new Barrier.Opening(12, 2)), true, line, Extras.NONE);
+        Barrier fence = new Barrier("f", Kind.FENCE, 1.8, List.of(new Barrier.Opening(12, 2)), true, line, Extras.NONE);
         Yard after = mended("GATE_BEYOND_FENCE", yard(turf("front", box(0, 0, 9, 9)), fence));
-        Barrier.Opening gate = after.all(Barrier.class).findFirst().orElseThrow().gates().get(0);
+        Barrier.Opening gate =
+                after.all(Barrier.class).findFirst().orElseThrow().gates().get(0);
         assertThat(gate.atM()).isEqualTo(9);
         assertThat(gate.widthM()).isEqualTo(2);
     }
@@ -102,7 +105,8 @@ class RepairsTest {
     void whatOnlyAPersonKnowsIsNotMended() {
         Yard far = yard(turf("front", box(0, 0, 9, 9)), head("a", "h1").withShape(new Point(30, 30)));
         assertThat(YardCheck.of(far)).extracting(Problem::code).contains("HEAD_OFF_TURF");
-        assertThat(YardCheck.of(far)).allSatisfy(p -> assertThat(Repairs.of(p, far)).isEmpty());
+        assertThat(YardCheck.of(far))
+                .allSatisfy(p -> assertThat(Repairs.of(p, far)).isEmpty());
     }
 
     @Test

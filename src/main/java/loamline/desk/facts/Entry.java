@@ -58,9 +58,26 @@ sealed interface Entry {
      * @param size what one of the property is in the measure's stored unit: 0.01 for per cent stored as such
      */
     record Quantity(Measure measure, double size, Bounds bounds) implements Entry {
+        /** What is shown may differ from what is kept by this share of it; a field left as it is keeps all. */
+        private static final double SHOWN_SHARE = 5e-4;
+
+        private static final int MOST_DECIMALS = 6;
+
+        /** As few decimals as tell the value well enough. */
         @Override
         public String write(Object value, UnitSystem units) {
-            return Formatting.editable(measure, (double) value * size, units).text();
+            double stored = (double) value * size;
+            int decimals = 0;
+            while (decimals < MOST_DECIMALS && !tells(stored, units, decimals)) {
+                decimals++;
+            }
+            return Formatting.format(measure, stored, units, decimals).text();
+        }
+
+        private boolean tells(double stored, UnitSystem units, int decimals) {
+            double unit = Math.pow(10, -decimals);
+            double number = measure.toShown(stored, units);
+            return Math.abs(Math.rint(number / unit) * unit - number) <= SHOWN_SHARE * Math.abs(number);
         }
 
         @Override
@@ -95,8 +112,8 @@ sealed interface Entry {
             int number = digits.matches("\\d{1,6}") ? Integer.parseInt(digits) : -1;
             return number >= bounds.least() && number <= bounds.most()
                     ? Reading.of(number)
-                    : Reading.refused("Write a whole number from " + (int) bounds.least() + " to " + (int) bounds.most()
-                            + ".");
+                    : Reading.refused(
+                            "Write a whole number from " + (int) bounds.least() + " to " + (int) bounds.most() + ".");
         }
     }
 

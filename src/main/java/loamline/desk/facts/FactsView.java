@@ -112,8 +112,8 @@ public final class FactsView extends BorderPane {
     }
 
     private String set(Field field, String text) {
-        Field.Answer answer =
-                field.answer(text, session.history().get().now(), session.units().get());
+        Field.Answer answer = field.answer(
+                text, session.history().get().now(), session.units().get());
         answer.edit().ifPresent(step -> session.edit(step.label(), step.after()));
         return answer.complaint();
     }

@@ -108,21 +108,25 @@ final class FeatureFacts {
         }
         if (!lines.isEmpty()) {
             double sumM = lines.stream().mapToDouble(Polyline::lengthM).sum();
-            rows.add(length("Length", sumM, Account.of("L = Σ length", "", PLANE).with("lines", lines.size())));
+            rows.add(
+                    length("Length", sumM, Account.of("L = Σ length", "", PLANE).with("lines", lines.size())));
         }
         return rows;
     }
 
     private Row area(String name, Region ground) {
         Account account = Account.of(
-                        "A = ½ |Σ (x(i) y(i+1) − x(i+1) y(i))|", "A corner moved changes it; holes are taken out.", PLANE)
+                        "A = ½ |Σ (x(i) y(i+1) − x(i+1) y(i))|",
+                        "A corner moved changes it; holes are taken out.",
+                        PLANE)
                 .with("corners", ground.outline().vertices().count())
                 .with("parts", ground.parts().size());
         return Row.of(name, Formatting.format(Measure.AREA, ground.areaM2(), units), account);
     }
 
     private Row net(Region ground) {
-        Account account = Account.of("net = outlined − what lies on it", "Ground covered twice is taken out once.", PLANE)
+        Account account = Account.of(
+                        "net = outlined − what lies on it", "Ground covered twice is taken out once.", PLANE)
                 .with("outlined_m2", ground.areaM2());
         Region left = ground;
         for (Map.Entry<Kind, Region> cover : Zones.covers(yard).entrySet()) {
@@ -146,7 +150,8 @@ final class FeatureFacts {
 
     private Row gates(Barrier barrier) {
         String each = barrier.gates().stream()
-                .map(gate -> Formatting.format(Measure.LENGTH, gate.widthM(), units).text() + " at "
+                .map(gate -> Formatting.format(Measure.LENGTH, gate.widthM(), units)
+                                .text() + " at "
                         + Formatting.format(Measure.LENGTH, gate.atM(), units).text())
                 .collect(Collectors.joining(", "));
         return Row.plain(barrier.gates().size() == 1 ? "Gate" : "Gates", each, "");
@@ -154,7 +159,8 @@ final class FeatureFacts {
 
     private Row thrown(double radiusM, double sweepDeg) {
         double areaM2 = Math.PI * radiusM * radiusM * sweepDeg / Head.FULL_CIRCLE_DEG;
-        Account account = Account.of("A = π r² · arc / 360°", "Without wind, and without what stands in the way.", PLANE)
+        Account account = Account.of(
+                        "A = π r² · arc / 360°", "Without wind, and without what stands in the way.", PLANE)
                 .with("r_m", radiusM)
                 .with("arc_deg", sweepDeg);
         return Row.of("Throws over", Formatting.format(Measure.AREA, areaM2, units), account);

@@ -52,7 +52,8 @@ final class Fields {
         return features.isEmpty()
                 ? List.of()
                 : of(features.get(0)).stream()
-                        .filter(spec -> features.stream().allMatch(feature -> of(feature).contains(spec)))
+                        .filter(spec -> features.stream()
+                                .allMatch(feature -> of(feature).contains(spec)))
                         .toList();
     }
 
@@ -82,10 +83,7 @@ final class Fields {
                 KeepAway.class,
                 f -> List.of(f.text("Reason", "reason"), f.length("Radius", "radiusM", "No core within it")));
         put(all, Trouble.class, f -> List.of(f.text("Note", "note"), f.count("Quality", "quality", "1 dead, 9 best")));
-        put(
-                all,
-                Core.class,
-                f -> List.of(f.text("Name", "id"), f.text("Bag", "composite"), f.text("Zone", "zone")));
+        put(all, Core.class, f -> List.of(f.text("Name", "id"), f.text("Bag", "composite"), f.text("Zone", "zone")));
         put(
                 all,
                 Panel.class,

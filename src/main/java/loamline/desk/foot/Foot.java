@@ -63,7 +63,8 @@ public final class Foot extends HBox {
         count.setText(Trouble.counted(troubles));
         count.setGraphic(troubles.isEmpty() ? null : SeveritySign.of(worst));
         count.getStyleClass().removeIf(style -> style.startsWith("count-"));
-        count.getStyleClass().add("count-" + (troubles.isEmpty() ? "none" : worst.name().toLowerCase(Locale.ROOT)));
+        count.getStyleClass()
+                .add("count-" + (troubles.isEmpty() ? "none" : worst.name().toLowerCase(Locale.ROOT)));
     }
 
     private Node saved() {

@@ -52,14 +52,14 @@ record Trouble(
     }
 
     private static Optional<Point> middle(Shape shape) {
-        Optional<Point> inside = shape instanceof Outline outline ? Region.of(outline).innerPoint() : Optional.empty();
+        Optional<Point> inside =
+                shape instanceof Outline outline ? Region.of(outline).innerPoint() : Optional.empty();
         return inside.or(() -> Box.around(shape.vertices()).map(Box::centre));
     }
 
     private static String sentence(String message) {
-        String sentence = message.isEmpty()
-                ? ""
-                : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        String sentence =
+                message.isEmpty() ? "" : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
         return sentence.endsWith(".") ? sentence : sentence + ".";
     }
 

@@ -212,7 +212,9 @@ public final class MapView extends Region {
 
     private void keyed(KeyEvent e) {
         KeyCode key = e.getCode();
-        if (key == KeyCode.F) {
+        if (e.isShortcutDown()) {
+            return; // the window's own keys
+        } else if (key == KeyCode.F) {
             fit();
         } else if (key == KeyCode.PLUS || key == KeyCode.EQUALS || key == KeyCode.ADD) {
             zoom(ZOOM_STEP);

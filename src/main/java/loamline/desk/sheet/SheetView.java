@@ -59,7 +59,7 @@ public final class SheetView extends ScrollPane {
     private void fill() {
         session.results()
                 .get()
-                .ifPresent(results -> views.forEach(
-                        view -> view.show(results, session.units().get())));
+                .ifPresent(results ->
+                        views.forEach(view -> view.show(results, session.units().get())));
     }
 }

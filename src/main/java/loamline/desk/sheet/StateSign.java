@@ -22,7 +22,8 @@ final class StateSign {
 
     static Node of(State state) {
         StackPane sign = new StackPane(shape(state), mark(state));
-        sign.getStyleClass().addAll("sign", "sign-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        sign.getStyleClass()
+                .addAll("sign", "sign-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         return sign;
     }
 
@@ -35,13 +36,12 @@ final class StateSign {
     }
 
     private static Shape mark(State state) {
-        Shape mark =
-                switch (state) {
-                    case NOT_STARTED -> new Line();
-                    case UNDER_WAY -> new Arc(RADIUS, RADIUS, RADIUS, RADIUS, 90, 180);
-                    case NEEDS_YOU -> new Polygon(7.2, 5, 8.8, 5, 8.8, 10, 7.2, 10);
-                    case DONE -> new Polyline(4.5, 8.2, 7.2, 10.8, 11.6, 5.6);
-                };
+        Shape mark = switch (state) {
+            case NOT_STARTED -> new Line();
+            case UNDER_WAY -> new Arc(RADIUS, RADIUS, RADIUS, RADIUS, 90, 180);
+            case NEEDS_YOU -> new Polygon(7.2, 5, 8.8, 5, 8.8, 10, 7.2, 10);
+            case DONE -> new Polyline(4.5, 8.2, 7.2, 10.8, 11.6, 5.6);
+        };
         if (mark instanceof Arc half) {
             half.setType(ArcType.CHORD);
             StackPane.setAlignment(mark, javafx.geometry.Pos.CENTER_LEFT);

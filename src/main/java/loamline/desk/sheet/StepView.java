@@ -37,6 +37,7 @@ final class StepView extends VBox {
         title.getStyleClass().add("step-title");
         VBox words = new VBox(1, title, result);
         HBox.setHgrow(words, Priority.ALWAYS);
+        sign.setMaxHeight(USE_PREF_SIZE);
         head = new PressRow(onOpen, sign, words);
         head.getStyleClass().add("step-head");
         head.setAccessibleHelp("Opens the step (Ctrl+" + number + ")");
@@ -69,8 +70,8 @@ final class StepView extends VBox {
         Step.Line line = step.line().apply(results, units);
         sign.getChildren().setAll(StateSign.of(line.state()));
         result.setText(line.result());
-        head.setAccessibleText(step.title() + ", step " + number + ", " + line.state().word() + ": " + line.result()
-                + (open ? ", open" : ""));
+        head.setAccessibleText(step.title() + ", step " + number + ", "
+                + line.state().word() + ": " + line.result() + (open ? ", open" : ""));
         Optional<Step.Start> lacks = step.start().apply(results);
         lacks.ifPresent(this::fillStart);
         List<Node> parts = open ? List.of(head, lacks.isPresent() ? start : tools) : List.of(head);

@@ -43,11 +43,29 @@ class FieldsTest {
     private static final Outline GROUND = Outline.of(box(0, 0, 4, 4));
     private static final Polyline LINE = new Polyline(List.of(AT, new Point(9, 2)));
     private static final Tree TREE = new Tree(
-            "tree", OptionalDouble.of(3), OptionalDouble.of(8), 0.2, false, 0.1, OptionalDouble.empty(), false, AT,
+            "tree",
+            OptionalDouble.of(3),
+            OptionalDouble.of(8),
+            0.2,
+            false,
+            0.1,
+            OptionalDouble.empty(),
+            false,
+            AT,
             Extras.NONE);
     private static final Head HEAD = new Head(
-            "head", "h1", "1", Optional.of(HeadClass.SPRAY), OptionalDouble.of(4), 0, 90, OptionalDouble.empty(),
-            Profile.Named.CONE, 0, AT, Extras.NONE);
+            "head",
+            "h1",
+            "1",
+            Optional.of(HeadClass.SPRAY),
+            OptionalDouble.of(4),
+            0,
+            90,
+            OptionalDouble.empty(),
+            Profile.Named.CONE,
+            0,
+            AT,
+            Extras.NONE);
     private static final Barrier FENCE = new Barrier("fence", Kind.FENCE, 1.8, List.of(), true, LINE, Extras.NONE);
 
     static List<Feature> everySort() {
@@ -130,7 +148,9 @@ class FieldsTest {
                 .isCloseTo(3 * 3.785411784, within(1e-12));
         assertThat(((Head) set(HEAD, "Arc", "180°")).arcSweepDeg()).isEqualTo(180);
         assertThat(((Tree) set(TREE, "Light through", "35 %")).transmission()).isCloseTo(0.35, within(1e-12));
-        assertThat(((Turf) set(turf("a", box(0, 0, 4, 4)), "Slope", "8")).slopePct().orElseThrow())
+        assertThat(((Turf) set(turf("a", box(0, 0, 4, 4)), "Slope", "8"))
+                        .slopePct()
+                        .orElseThrow())
                 .isCloseTo(8, within(1e-12));
         assertThat(((Head) set(HEAD, "Class", "rotor")).headClass()).contains(HeadClass.ROTOR);
         assertThat(((Tree) set(TREE, "Foliage", "evergreen")).evergreen()).isTrue();
@@ -179,7 +199,11 @@ class FieldsTest {
         Field.Answer answer = height.answer("12 ft", yard, UnitSystem.US);
         assertThat(answer.edit()).hasValueSatisfying(step -> {
             assertThat(step.label()).isEqualTo("set height of House to 12 ft");
-            assertThat(step.after().all(Building.class).findFirst().orElseThrow().heightM())
+            assertThat(step.after()
+                            .all(Building.class)
+                            .findFirst()
+                            .orElseThrow()
+                            .heightM())
                     .isCloseTo(3.6576, within(1e-12));
         });
         assertThat(height.answer(height.shown(), yard, UnitSystem.US).edit()).isEmpty();

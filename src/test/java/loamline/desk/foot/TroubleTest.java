@@ -23,8 +23,8 @@ class TroubleTest {
         assertThat(overlap.severity()).isEqualTo(Severity.WARNING);
         assertThat(overlap.feature()).contains(YARD.features().get(1).key());
         assertThat(overlap.at()).contains(new Point(14, 5));
-        assertThat(overlap.repair()).hasValueSatisfying(step -> assertThat(step.label())
-                .isEqualTo("cut the overlap of side"));
+        assertThat(overlap.repair())
+                .hasValueSatisfying(step -> assertThat(step.label()).isEqualTo("cut the overlap of side"));
     }
 
     @Test
@@ -34,7 +34,8 @@ class TroubleTest {
         Problem error = Problem.error("C", Where.WHOLE, "wrong.");
         List<Trouble> all = Trouble.of(List.of(note, warning, error, warning), YARD);
         assertThat(all).extracting(Trouble::words).containsExactly("Wrong.", "Warned.", "Warned.", "Note.");
-        assertThat(all).allMatch(trouble -> trouble.feature().isEmpty() && trouble.at().isEmpty());
+        assertThat(all)
+                .allMatch(trouble -> trouble.feature().isEmpty() && trouble.at().isEmpty());
         assertThat(Trouble.counted(all)).isEqualTo("1 error, 2 warnings");
         assertThat(Trouble.worst(all)).contains(Severity.ERROR);
     }

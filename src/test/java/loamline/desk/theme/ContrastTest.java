@@ -103,13 +103,14 @@ class ContrastTest {
     @ValueSource(strings = {"light", "dark"})
     void theFocusRingCanBeSeen(String theme) {
         Map<String, Integer> colours = colours(theme);
-        GROUNDS.forEach(ground -> assertThat(contrast(colours.get("select"), colours.get(ground)))
-                .isGreaterThanOrEqualTo(SIGN));
+        GROUNDS.forEach(ground ->
+                assertThat(contrast(colours.get("select"), colours.get(ground))).isGreaterThanOrEqualTo(SIGN));
     }
 
     @Test
     void everyColourThatIsUsedIsDefinedInBothThemes() {
-        Matcher used = Pattern.compile("[: ]-((?!fx-|color-)[a-z][\\w-]*)(?=[;, ])").matcher(CSS);
+        Matcher used =
+                Pattern.compile("[: ]-((?!fx-|color-)[a-z][\\w-]*)(?=[;, ])").matcher(CSS);
         assertThat(colours("dark").keySet()).isEqualTo(colours("light").keySet());
         while (used.find()) {
             assertThat(colours("light")).containsKey(used.group(1));
