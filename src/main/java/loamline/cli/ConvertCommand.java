@@ -12,8 +12,6 @@ import loamline.files.KmlFile;
 import loamline.files.YardFiles;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlanner;
-import loamline.sampling.PlanOptions;
-import loamline.yard.Core;
 import loamline.yard.Yard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,10 +63,8 @@ final class ConvertCommand implements Callable<Integer> {
                         + " longitude and latitude first, or write .geojson."));
     }
 
-    /** The yard's own cores with their walk; a usual plan if it has none. */
     private CorePlan plan(Yard yard) {
-        boolean keep = yard.all(Core.class).findAny().isPresent();
-        CorePlan plan = CorePlanner.plan(yard, keep ? PlanOptions.USUAL.kept() : PlanOptions.USUAL);
+        CorePlan plan = CorePlanner.standing(yard);
         input.report(plan.problems());
         return plan;
     }

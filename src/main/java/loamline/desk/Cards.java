@@ -31,7 +31,7 @@ final class Cards {
         card.setOnAway(() -> settings.set(settings.get().welcomedNow()));
         card.visibleProperty()
                 .bind(Bindings.createBooleanBinding(() -> !settings.get().welcomed(), settings));
-        StackPane.setAlignment(card, Pos.TOP_CENTER);
+        StackPane.setAlignment(card, Pos.TOP_LEFT);
         return card;
     }
 

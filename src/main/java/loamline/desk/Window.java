@@ -15,9 +15,9 @@ import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import loamline.desk.cores.CoreTool;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
@@ -33,12 +33,21 @@ import loamline.desk.sheet.Lines;
 import loamline.desk.sheet.SheetView;
 import loamline.desk.sheet.Step;
 import loamline.desk.sheet.Step.Start;
+import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
-import loamline.desk.store.Dialogs;
 import loamline.desk.store.Home;
 import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
 import loamline.desk.theme.Look;
+import loamline.desk.tool.Hand;
+import loamline.desk.tool.PointerTool;
+import loamline.desk.tool.SnapToOthers;
+import loamline.desk.tool.Tool;
+import loamline.desk.tool.ToolHost;
+import loamline.desk.trace.DrawingTools;
+import loamline.desk.trace.ImageTracer;
+import loamline.desk.trace.TraceModel;
+import loamline.desk.trace.TraceStep;
 import loamline.sheets.Paper;
 import loamline.yard.Yard;
 
@@ -52,10 +61,13 @@ final class Window {
     private static final double HEIGHT_PX = 800;
 
     private final Stage stage;
+    private final Asking asking;
+    private final ToolHost host;
     private final Session session;
     private final Desk desk;
     private final Look look;
     private final MapView map;
+    private final TraceStep trace;
     private final PrintStep print;
     private final PagesView pages;
     private final SheetView sheet;
@@ -66,22 +78,32 @@ final class Window {
     private final List<Step> steps;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
-    Window(Stage stage, Yard first, String program) {
+    Window(Stage stage, Yard first, String program, Asking asking) {
         this.stage = stage;
-        session = new Session(first, Work.ofWindow());
-        desk = new Desk(session, Home.ofUser(), new Dialogs(stage), Later.byTheClock(), Platform::runLater);
+        this.asking = asking;
+        session = Session.resting(first, Work.ofWindow());
+        desk = new Desk(session, Home.ofUser(), asking, Later.byTheClock(), Platform::runLater);
+        host = new ToolHost(session, PointerTool.with(new SnapToOthers()));
         look = new Look(desk.settings());
-        map = new MapView(session);
+        map = new MapView(session, host);
         PrintModel model = new PrintModel(session, usualPaper(), program);
         print = new PrintStep(model, this::askWhere);
         pages = new PagesView(model);
+        trace = new TraceStep(
+                new TraceModel(session, host, new ImageTracer()), this::askForImage, new DrawingTools(host));
+        trace.takeDropsOn(map);
         steps = steps();
         sheet = new SheetView(session, steps);
         facts = new FactsView(session);
         name = new YardName(session);
         ProblemsView problems = new ProblemsView(session, map::centreOn);
         foot = new Foot(session, problems, said);
-        List<Keys.Key> keys = keys();
+        Editing editing = new Editing(host);
+        map.setMenu(editing::menu);
+        map.setLetters(editing::letter);
+        map.setPicker(editing::pick);
+        List<Key> keys = keys();
+        keys.addAll(editing.keys());
         help = Cards.help(Keys.lines(keys));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(
@@ -99,21 +121,18 @@ final class Window {
         return Locale.getDefault().getCountry().equals("US") ? Paper.LETTER : Paper.A4;
     }
 
+    /** Shows the window, and begins to compute when its first frame is drawn. */
     void show(Optional<Path> file) {
         stage.show();
         desk.start(file);
         map.requestFocus();
+        FirstFrame.then(() -> session.open(session.history().get()));
     }
 
     /** Every step of the visit that there is; another one is one entry more. */
     private List<Step> steps() {
         return List.of(
-                Step.of("Trace", Lines::trace, VBox::new)
-                        .startingWith(results -> lacking(
-                                results.yard().features().isEmpty(),
-                                "Outlines of turf, house, beds and paving belong here.",
-                                "Open a yard …",
-                                desk.store()::open)),
+                Step.of("Trace", Lines::trace, () -> trace),
                 Step.of("Zones", Lines::zones, VBox::new)
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
@@ -149,31 +168,31 @@ final class Window {
         sheet.open(place);
     }
 
-    private List<Keys.Key> keys() {
-        List<Keys.Key> keys = new ArrayList<>(List.of(
-                Keys.Key.of("File", "Shortcut+N", "New yard", desk.store()::newYard),
-                Keys.Key.of("File", "Shortcut+O", "Open a yard", desk.store()::open),
-                Keys.Key.of("File", "Shortcut+S", "Save", desk.store()::save),
-                Keys.Key.of("File", "Shortcut+Shift+S", "Save as", desk.store()::saveAs),
-                Keys.Key.of("File", "Shortcut+P", "Save the walk plan", print::saveWalkPlan),
-                Keys.Key.of("Edit", "Shortcut+Z", "Undo", session::undo),
-                Keys.Key.of("Edit", "Shortcut+Y Shortcut+Shift+Z", "Redo", session::redo),
-                Keys.Key.of("Edit", "F2", "Rename the yard", name::edit),
-                Keys.Key.of("Window", "F1", "Show or hide the keys", this::toggleHelp),
-                Keys.Key.of("Window", "F8", "Fold the facts away, or show them", this::foldFacts),
-                Keys.Key.of("Window", "Shortcut+E", "Show or hide the problems", foot::toggleProblems),
-                Keys.Key.of("Window", "Shortcut+U", "Switch between feet and metres", foot::switchUnits),
-                Keys.Key.of("Window", "Shortcut+T", "Switch between light and dark", look::switchTheme),
-                Keys.Key.of(
+    private List<Key> keys() {
+        List<Key> keys = new ArrayList<>(List.of(
+                Key.of("File", "Shortcut+N", "New yard", desk.store()::newYard),
+                Key.of("File", "Shortcut+O", "Open a yard", desk.store()::open),
+                Key.of("File", "Shortcut+S", "Save", desk.store()::save),
+                Key.of("File", "Shortcut+Shift+S", "Save as", desk.store()::saveAs),
+                Key.of("File", "Shortcut+P", "Save the walk plan", print::saveWalkPlan),
+                Key.of("Edit", "Shortcut+Z", "Undo", session::undo),
+                Key.of("Edit", "Shortcut+Y Shortcut+Shift+Z", "Redo", session::redo),
+                Key.of("Edit", "F2", "Rename the yard", name::edit),
+                Key.of("Window", "F1", "Show or hide the keys", this::toggleHelp),
+                Key.of("Window", "F8", "Fold the facts away, or show them", this::foldFacts),
+                Key.of("Window", "Shortcut+E", "Show or hide the problems", foot::toggleProblems),
+                Key.of("Window", "Shortcut+U", "Switch between feet and metres", foot::switchUnits),
+                Key.of("Window", "Shortcut+T", "Switch between light and dark", look::switchTheme),
+                Key.of(
                         "Window",
                         "Shortcut+Equals Shortcut+Plus Shortcut+Shift+Equals Shortcut+Add",
                         "Larger text",
                         () -> look.resizeText(1)),
-                Keys.Key.of("Window", "Shortcut+Minus Shortcut+Subtract", "Smaller text", () -> look.resizeText(-1)),
-                Keys.Key.of("Window", "Shortcut+0 Shortcut+Numpad0", "Text of the usual size", look::resetText)));
+                Key.of("Window", "Shortcut+Minus Shortcut+Subtract", "Smaller text", () -> look.resizeText(-1)),
+                Key.of("Window", "Shortcut+0 Shortcut+Numpad0", "Text of the usual size", look::resetText)));
         for (int i = 0; i < Math.min(MOST_STEPS, steps.size()); i++) {
             int place = i;
-            keys.add(Keys.Key.of("Steps", "Shortcut+" + (i + 1), steps.get(i).title(), () -> openStep(place)));
+            keys.add(Key.of("Steps", "Shortcut+" + (i + 1), steps.get(i).title(), () -> openStep(place)));
         }
         return keys;
     }
@@ -200,10 +219,32 @@ final class Window {
         return root;
     }
 
+    /** The tool that is in hand while nothing else is: each step has what it works on. */
+    private void settleTool() {
+        Tool home = switch (sheet.open().get()) {
+            case CORES -> CoreTool.IDLE;
+            case TRACE -> PointerTool.with(new SnapToOthers());
+            default -> new Hand();
+        };
+        host.settle(home);
+    }
+
+    private Optional<Path> askForImage() {
+        Asking.Sort images = new Asking.Sort("Aerial images", List.of("*.png", "*.jpg", "*.jpeg", "*.tif", "*.tiff"));
+        return asking.fileToOpen(
+                "Open an aerial image",
+                images,
+                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+    }
+
     private void listen() {
         desk.settings().addListener((o, before, now) -> map.setPalette(look.palette()));
         map.setPalette(look.palette());
-        sheet.open().addListener((o, before, now) -> showMiddle());
+        sheet.open().addListener((o, before, now) -> {
+            showMiddle();
+            settleTool();
+        });
+        host.said().addListener((o, before, now) -> said.set(now));
         session.results().addListener((o, before, now) -> showMiddle());
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
@@ -253,9 +294,8 @@ final class Window {
     }
 
     private Optional<Path> askWhere(String title, String fileName) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(title);
-        chooser.setInitialFileName(fileName);
-        return Optional.ofNullable(chooser.showSaveDialog(stage)).map(file -> file.toPath());
+        String ending = fileName.substring(fileName.lastIndexOf('.'));
+        Asking.Sort sort = new Asking.Sort(ending.substring(1).toUpperCase(Locale.ROOT), List.of("*" + ending));
+        return asking.fileToSave(title, List.of(sort), Path.of(fileName));
     }
 }

@@ -182,17 +182,21 @@ final class FeatureCodecs {
     private static final FeatureCodec<Core, Point> CORE = new FeatureCodec<>(
             Core.class,
             Point.class,
-            names("id", "composite", "zone"),
+            names("id", "composite", "zone", "locked"),
             (base, p) -> new Core(
                     base.key(),
                     p.text("id", ""),
                     p.text("composite", ""),
                     p.text("zone", ""),
                     base.shape(),
+                    p.flag("locked", false),
                     base.extras()),
-            (core, out) -> out.text("id", core.id())
-                    .text("composite", core.composite())
-                    .text("zone", core.zone()));
+            (core, out) -> {
+                out.text("id", core.id()).text("composite", core.composite()).text("zone", core.zone());
+                if (core.locked()) {
+                    out.put("locked", true);
+                }
+            });
 
     private static final FeatureCodec<Panel, Polyline> PANEL = new FeatureCodec<>(
             Panel.class,

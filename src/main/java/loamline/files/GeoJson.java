@@ -10,7 +10,7 @@ import loamline.yard.Yard;
  *
  * <p>Members of ours beside the standard ones: {@code name}, {@code loamlineFrame}, {@code loamlineOrigin}
  * (where the yard's plane touches the earth; with it every coordinate comes back to the last micrometre),
- * {@code loamlineBackdrop}, in a geometry {@code loamlineReversed} (rings that were drawn against the
+ * {@code loamlineBackdrop}, {@code loamlinePlanning}, in a geometry {@code loamlineReversed} (rings that were drawn against the
  * right-hand rule), in a feature {@code loamlineAsRead} (what came from a file of another layout and was not
  * understood). A feature's {@code id} is its key.
  */
@@ -19,7 +19,15 @@ public final class GeoJson {
     static final String LOCAL_METRES = "local-metres";
 
     static final JsonNames COLLECTION = JsonNames.of(
-            "type", "features", "name", "bbox", "crs", "loamlineFrame", "loamlineOrigin", "loamlineBackdrop");
+            "type",
+            "features",
+            "name",
+            "bbox",
+            "crs",
+            "loamlineFrame",
+            "loamlineOrigin",
+            "loamlineBackdrop",
+            "loamlinePlanning");
 
     private GeoJson() {}
 

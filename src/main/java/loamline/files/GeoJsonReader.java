@@ -47,6 +47,7 @@ final class GeoJsonReader {
                 frame,
                 FeatureRead.features(read, toYard(frame), log),
                 root.object("loamlineBackdrop").flatMap(BackdropCodec::read),
+                root.object("loamlinePlanning").map(PlanningCodec::read),
                 new Extras(root.others(GeoJson.COLLECTION))));
     }
 

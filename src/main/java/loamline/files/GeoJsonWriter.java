@@ -30,6 +30,7 @@ final class GeoJsonWriter {
                         origin -> collection.put("loamlineOrigin", List.of(origin.lonDeg(), origin.latDeg())),
                         () -> collection.put("loamlineFrame", GeoJson.LOCAL_METRES));
         yard.backdrop().ifPresent(backdrop -> collection.put("loamlineBackdrop", BackdropCodec.written(backdrop)));
+        yard.planning().ifPresent(planning -> collection.put("loamlinePlanning", PlanningCodec.written(planning)));
         GeoJson.COLLECTION.addOthers(yard.extras().members(), collection);
         collection.put(
                 "features",

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  *  "name": "…",
  *  "origin": [longitude, latitude],          left out for a drawing without a place
  *  "backdrop": {"file": …, "widthPx": …, "heightPx": …, "placement": [a, b, c, d, e, f], …},
+ *  "planning": {"kits": 2, "cores": 12, "edgeBufferM": 0.9144, "place": "centre", "seed": 1, …},
  *  "features": [
  *   {"key": "f1", "kind": "turf", "properties": {"zone": "front"}, "outline": [[[[x, y], …], hole, …], part, …]},
  *   {"key": "f2", "kind": "fence", "properties": {…}, "line": [[x, y], …]},
@@ -32,7 +33,8 @@ import org.jspecify.annotations.Nullable;
  *
  * Properties are named as in GeoJSON ({@link GeoJson}). Coordinates are metres in the yard's plane; where it
  * has a place they lie on the steps of {@link loamline.place.Frame}. Members that this program does not know
- * are kept at every level; {@code asRead} holds a feature of a GeoJSON file that was not understood.
+ * are kept at every level, so a member that may be left out, as {@code planning} may, needs no new schema: an
+ * older program carries it along. {@code asRead} holds a feature of a GeoJSON file that was not understood.
  */
 public final class ProjectFile {
     /** What {@code format} says. */
@@ -41,7 +43,8 @@ public final class ProjectFile {
     /** How the name of a project file ends. */
     public static final String ENDING = ".loam.json";
 
-    static final JsonNames NAMES = JsonNames.of("format", "schema", "needs", "name", "origin", "backdrop", "features");
+    static final JsonNames NAMES =
+            JsonNames.of("format", "schema", "needs", "name", "origin", "backdrop", "planning", "features");
 
     private static final String NEEDS = "Loamline 0.1";
 
@@ -72,6 +75,7 @@ public final class ProjectFile {
         root.put("name", yard.name());
         yard.frame().origin().ifPresent(origin -> root.put("origin", List.of(origin.lonDeg(), origin.latDeg())));
         yard.backdrop().ifPresent(backdrop -> root.put("backdrop", BackdropCodec.written(backdrop)));
+        yard.planning().ifPresent(planning -> root.put("planning", PlanningCodec.written(planning)));
         NAMES.addOthers(yard.extras().members(), root);
         root.put("features", yard.features().stream().map(ProjectFile::entry).toList());
         return JsonText.of(root);

@@ -58,6 +58,7 @@ final class ProjectReader {
                 frame,
                 features(root, frame),
                 root.object("backdrop").flatMap(BackdropCodec::read),
+                root.object("planning").map(PlanningCodec::read),
                 new Extras(root.others(ProjectFile.NAMES)));
     }
 

@@ -10,6 +10,7 @@ import loamline.account.Problem;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
 import loamline.geometry.Region;
+import loamline.yard.Probe;
 
 /**
  * Where the cores go and how they are walked.

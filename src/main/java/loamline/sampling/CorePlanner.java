@@ -5,8 +5,9 @@ import java.util.List;
 import loamline.account.Problem;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
+import loamline.yard.PlanOptions;
+import loamline.yard.Probe;
 import loamline.yard.Yard;
-import loamline.yard.Zone;
 import loamline.yard.Zones;
 
 /**
@@ -19,15 +20,30 @@ import loamline.yard.Zones;
 public final class CorePlanner {
     private CorePlanner() {}
 
-    /** The plan for a yard. The same yard and options give the same plan. */
+    /** The plan for a yard, its own cores left out of account. The same yard and options give the same plan. */
     public static CorePlan plan(Yard yard, PlanOptions options) {
-        List<Zone> zones = Zones.of(yard);
-        Draft draft = options.keep() ? KeptCores.draft(yard, zones, options) : NewCores.draft(yard, zones, options);
-        List<Round> rounds = Rounds.walk(yard, draft.bags(), options);
-        return assembled(draft, rounds, options);
+        return walked(yard, NewCores.draft(yard, Zones.of(yard), options), options, false);
     }
 
-    private static CorePlan assembled(Draft draft, List<Round> rounds, PlanOptions options) {
+    /** The yard's own cores where they are, and the walk to them. */
+    public static CorePlan keep(Yard yard, PlanOptions options) {
+        return walked(yard, KeptCores.draft(yard, Zones.of(yard), options), options, true);
+    }
+
+    /** The plan that stands: the yard's own cores if it has any, else planned as the yard says or as is usual. */
+    public static CorePlan standing(Yard yard) {
+        PlanOptions options = yard.planning().orElse(PlanOptions.USUAL);
+        return HandChanges.isByHand(yard) ? keep(yard, options) : plan(yard, options);
+    }
+
+    /** Planned as the yard says, but its locked cores stay; a stratum that has one gets no other. */
+    public static CorePlan planRest(Yard yard) {
+        PlanOptions options = yard.planning().orElse(PlanOptions.USUAL);
+        return walked(yard, LockedCores.draft(yard, Zones.of(yard), options), options, false);
+    }
+
+    private static CorePlan walked(Yard yard, Draft draft, PlanOptions options, boolean kept) {
+        List<Round> rounds = Rounds.walk(yard, draft.bags(), options);
         List<PlannedCore> cores = new ArrayList<>();
         List<PlannedCore> spares = new ArrayList<>();
         for (Draft.Bag bag : draft.bags()) {
@@ -47,7 +63,7 @@ public final class CorePlanner {
                 walks,
                 draft.merges(),
                 problems,
-                PlanAccounts.of(composites, cores, walks, options));
+                PlanAccounts.of(composites, cores, walks, options, kept));
     }
 
     private static Composite composite(Draft.Bag bag, Probe probe) {

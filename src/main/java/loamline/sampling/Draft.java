@@ -24,7 +24,17 @@ record Draft(List<Bag> bags, List<Merge> merges, List<Problem> problems) {
             OptionalDouble stratumAreaCv,
             OptionalDouble mssdM2,
             List<Stratum> strata,
-            List<Spot> spots) {}
+            List<Spot> spots) {
+        /** Where the cores are. */
+        List<Point> places() {
+            return spots.stream().map(Spot::at).toList();
+        }
+
+        /** The same bag with its cores elsewhere. */
+        Bag with(List<Spot> changed, OptionalDouble changedMssdM2) {
+            return new Bag(name, zones, areaM2, eligibleM2, stratumAreaCv, changedMssdM2, strata, changed);
+        }
+    }
 
     /**
      * A core without its number.

@@ -10,6 +10,7 @@ import loamline.yard.Boundary;
 import loamline.yard.Head;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
+import loamline.yard.PlanOptions;
 import loamline.yard.Tree;
 import loamline.yard.Turf;
 import loamline.yard.Yard;

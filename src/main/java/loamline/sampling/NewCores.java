@@ -8,6 +8,7 @@ import loamline.account.Where;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
 import loamline.sampling.CorePlan.Stratum;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.Zone;
 

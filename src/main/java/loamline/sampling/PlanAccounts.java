@@ -8,6 +8,7 @@ import loamline.account.Source;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Walk;
+import loamline.yard.PlanOptions;
 
 /** How the numbers of a core plan came about, by JSON pointer into the written result. */
 final class PlanAccounts {
@@ -28,11 +29,16 @@ final class PlanAccounts {
 
     private final Map<String, Account> accounts = new LinkedHashMap<>();
 
-    private PlanAccounts() {}
+    private final boolean kept;
 
+    private PlanAccounts(boolean kept) {
+        this.kept = kept;
+    }
+
+    /** @param kept whether the cores are the yard's own, left where they are */
     static Map<String, Account> of(
-            List<Composite> composites, List<PlannedCore> cores, List<Walk> walks, PlanOptions options) {
-        PlanAccounts all = new PlanAccounts();
+            List<Composite> composites, List<PlannedCore> cores, List<Walk> walks, PlanOptions options, boolean kept) {
+        PlanAccounts all = new PlanAccounts(kept);
         for (int i = 0; i < composites.size(); i++) {
             all.composite("/composites/" + i, composites.get(i), options);
             all.errors("/composites/" + i, composites.get(i));
@@ -119,7 +125,10 @@ final class PlanAccounts {
                         .with("seed", options.seed()));
     }
 
-    private static String how(PlannedCore core, PlanOptions options) {
+    private String how(PlannedCore core, PlanOptions options) {
+        if (kept) {
+            return "kept where it was set";
+        }
         if (core.spareOf().isPresent()) {
             return "the place in the stratum farthest from all cores and from its border";
         }

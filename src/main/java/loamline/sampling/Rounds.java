@@ -14,6 +14,7 @@ import loamline.sampling.walk.Tour;
 import loamline.sampling.walk.TourSolver;
 import loamline.sampling.walk.Ways;
 import loamline.yard.Gate;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 
 /** Plans the rounds: from the gate through a bag's cores and back. */
@@ -49,17 +50,22 @@ final class Rounds {
         spots.forEach(spot -> stops.add(spot.at()));
         Ways ways = space.ways(stops);
         List<Integer> reached = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(WalkDoubts.of(name, space.coarsenedM()));
         for (int stop = 0; stop < stops.size(); stop++) {
             if (Double.isFinite(ways.distanceM(0, stop))) {
                 reached.add(stop);
+                String who = stop < first ? "The gate" : "The core";
+                WalkDoubts.astray(who + " at " + place(stops.get(stop)), ways.strayM(stop))
+                        .ifPresent(problems::add);
             } else {
                 problems.add(unreached(spots.get(stop - first)));
             }
         }
         Tour tour = TourSolver.shortest(distances(ways, reached), seed);
         List<Integer> order = tour.order().stream().map(reached::get).toList();
-        Walk walk = new Walk(name, tour.lengthM(), tour.lowerBoundM(), tour.proven(), path(ways, order));
+        boolean exact = space.coarsenedM() == 0;
+        double boundM = exact ? tour.lowerBoundM() : straightBoundM(stops, reached, tour);
+        Walk walk = new Walk(name, tour.lengthM(), boundM, exact && tour.proven(), path(ways, order));
         return new Round(
                 walk,
                 order.stream()
@@ -67,6 +73,19 @@ final class Rounds {
                         .map(stop -> spots.get(stop - first))
                         .toList(),
                 problems);
+    }
+
+    /** A bound that holds whatever stands between the stops: that of the round in straight lines. */
+    private double straightBoundM(List<Point> stops, List<Integer> reached, Tour tour) {
+        double[][] rows = new double[reached.size()][reached.size()];
+        for (int i = 0; i < rows.length; i++) {
+            for (int j = 0; j < rows.length; j++) {
+                rows[i][j] = stops.get(reached.get(i)).distanceTo(stops.get(reached.get(j)));
+            }
+        }
+        return Math.min(
+                tour.lowerBoundM(),
+                TourSolver.shortest(DistanceMatrix.of(rows), seed).lowerBoundM());
     }
 
     private static Problem unreached(Draft.Spot spot) {

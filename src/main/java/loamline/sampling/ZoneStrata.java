@@ -13,7 +13,6 @@ import loamline.geometry.Region;
 import loamline.place.Frame;
 import loamline.raster.GridSpec;
 import loamline.raster.Mask;
-import loamline.sampling.PlanOptions.Place;
 import loamline.sampling.strata.CorePlacement;
 import loamline.sampling.strata.Cores;
 import loamline.sampling.strata.EqualAreaStrata;
@@ -21,6 +20,8 @@ import loamline.sampling.strata.Ground;
 import loamline.sampling.strata.Spare;
 import loamline.sampling.strata.Spares;
 import loamline.sampling.strata.Strata;
+import loamline.yard.PlanOptions;
+import loamline.yard.PlanOptions.Place;
 
 /** One zone's eligible ground, divided into strata. */
 final class ZoneStrata {

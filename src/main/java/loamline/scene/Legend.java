@@ -17,7 +17,6 @@ import loamline.geometry.Region;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Walk;
-import loamline.sampling.Probe;
 import loamline.yard.Barrier;
 import loamline.yard.Cover;
 import loamline.yard.Extras;
@@ -25,6 +24,7 @@ import loamline.yard.Feature;
 import loamline.yard.Head;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
+import loamline.yard.Probe;
 import loamline.yard.Profile;
 import loamline.yard.Tree;
 import loamline.yard.Trouble;
@@ -45,6 +45,11 @@ public final class Legend {
 
     private Legend() {}
 
+    /** The view of a sample; its scale is a metre to a millimetre. */
+    public static View view() {
+        return VIEW;
+    }
+
     /**
      * One sign.
      *
@@ -54,8 +59,8 @@ public final class Legend {
 
     /** The signs that occur on a map and do not speak for themselves: bags first, then the walk, then the ground. */
     public static List<Entry> of(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
-        SceneOptions small =
-                new SceneOptions(VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of());
+        SceneOptions small = new SceneOptions(
+                VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of(), 1);
         List<Entry> entries = new ArrayList<>(bags(yard, plan, small));
         plan.ifPresent(p -> entries.addAll(ofPlan(p, small)));
         Set<Kind> kinds =

@@ -5,11 +5,11 @@ import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import loamline.sampling.Probe;
 import loamline.units.Formatted;
 import loamline.units.Formatting;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
+import loamline.yard.Probe;
 
 /** Quantities as they stand on pages. */
 record Figures(UnitSystem units) {

@@ -12,9 +12,11 @@ import loamline.geometry.Shape;
  * @param composite its bag; may be empty
  * @param zone may be empty
  * @param at where
+ * @param locked whether planning again leaves it where it is
  * @param extras what a file said beyond this
  */
-public record Core(String key, String id, String composite, String zone, Point at, Extras extras) implements Feature {
+public record Core(String key, String id, String composite, String zone, Point at, boolean locked, Extras extras)
+        implements Feature {
     @Override
     public Optional<Kind> kind() {
         return Optional.of(Kind.CORE);
@@ -27,11 +29,15 @@ public record Core(String key, String id, String composite, String zone, Point a
 
     @Override
     public Core withShape(Shape shape) {
-        return new Core(key, id, composite, zone, Shapes.point(shape), extras);
+        return new Core(key, id, composite, zone, Shapes.point(shape), locked, extras);
     }
 
     @Override
     public Core withKey(String key) {
-        return new Core(key, id, composite, zone, at, extras);
+        return new Core(key, id, composite, zone, at, locked, extras);
+    }
+
+    public Core withLocked(boolean locked) {
+        return new Core(key, id, composite, zone, at, locked, extras);
     }
 }

@@ -16,9 +16,16 @@ import loamline.place.Frame;
  * @param frame the plane of all coordinates
  * @param features keys are unique
  * @param backdrop the image underneath, if any
+ * @param planning how its cores are to be planned, if anyone has said so
  * @param extras what a file said beyond this
  */
-public record Yard(String name, Frame frame, List<Feature> features, Optional<Backdrop> backdrop, Extras extras) {
+public record Yard(
+        String name,
+        Frame frame,
+        List<Feature> features,
+        Optional<Backdrop> backdrop,
+        Optional<PlanOptions> planning,
+        Extras extras) {
     /** @throws IllegalArgumentException if two features share a key */
     public Yard {
         features = List.copyOf(features);
@@ -32,7 +39,7 @@ public record Yard(String name, Frame frame, List<Feature> features, Optional<Ba
 
     /** A yard with nothing in it. */
     public static Yard empty(String name, Frame frame) {
-        return new Yard(name, frame, List.of(), Optional.empty(), Extras.NONE);
+        return new Yard(name, frame, List.of(), Optional.empty(), Optional.empty(), Extras.NONE);
     }
 
     /** All features of one sort, in order. */
@@ -61,14 +68,22 @@ public record Yard(String name, Frame frame, List<Feature> features, Optional<Ba
     }
 
     public Yard withFeatures(List<Feature> changed) {
-        return new Yard(name, frame, changed, backdrop, extras);
+        return new Yard(name, frame, changed, backdrop, planning, extras);
     }
 
     public Yard withName(String changed) {
-        return new Yard(changed, frame, features, backdrop, extras);
+        return new Yard(changed, frame, features, backdrop, planning, extras);
     }
 
     public Yard withBackdrop(Optional<Backdrop> changed) {
-        return new Yard(name, frame, features, changed, extras);
+        return new Yard(name, frame, features, changed, planning, extras);
+    }
+
+    public Yard withPlanning(PlanOptions changed) {
+        return new Yard(name, frame, features, backdrop, Optional.of(changed), extras);
+    }
+
+    public Yard withExtras(Extras changed) {
+        return new Yard(name, frame, features, backdrop, planning, changed);
     }
 }

@@ -13,12 +13,12 @@ import java.util.OptionalInt;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
-import loamline.sampling.PlanOptions;
 import loamline.yard.Barrier;
 import loamline.yard.Boundary;
 import loamline.yard.Extras;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.YardFixtures;
 
@@ -71,8 +71,8 @@ public final class LargeYard {
                 1,
                 1,
                 u.walk(),
-                false,
-                u.probe());
+                u.probe(),
+                Extras.NONE);
     }
 
     private static Feature octagon(Kind kind, double x, double y) {

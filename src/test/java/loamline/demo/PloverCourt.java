@@ -58,7 +58,8 @@ final class PloverCourt {
         drawBackHeads(draft);
         drawSpots(draft);
         Frame frame = Frame.at(new LonLat(-89.05, 40.35));
-        Yard yard = new Yard("Plover Court 7", frame, draft.features(), Optional.empty(), Extras.NONE);
+        Yard yard =
+                new Yard("Plover Court 7", frame, draft.features(), Optional.empty(), Optional.empty(), Extras.NONE);
         return new DemoYard("plover-court", yard, scenery());
     }
 

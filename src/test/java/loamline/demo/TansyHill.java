@@ -63,7 +63,7 @@ final class TansyHill {
         drawHeads(draft);
         drawSpots(draft);
         Frame frame = Frame.at(new LonLat(-92.35, 43.05));
-        Yard yard = new Yard("Tansy Hill", frame, draft.features(), Optional.empty(), Extras.NONE);
+        Yard yard = new Yard("Tansy Hill", frame, draft.features(), Optional.empty(), Optional.empty(), Extras.NONE);
         return new DemoYard("tansy-hill", yard, scenery());
     }
 

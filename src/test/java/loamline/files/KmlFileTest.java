@@ -32,7 +32,8 @@ class KmlFileTest {
             new CorePlan(1, List.of(), List.of(), List.of(), List.of(), List.of(), new LinkedHashMap<>());
 
     private static Yard yard(Feature... features) {
-        return new Yard("a & b", PlanFixture.COLUMBUS, List.of(features), Optional.empty(), Extras.NONE);
+        return new Yard(
+                "a & b", PlanFixture.COLUMBUS, List.of(features), Optional.empty(), Optional.empty(), Extras.NONE);
     }
 
     private static Building house(Outline outline) {
@@ -106,7 +107,7 @@ class KmlFileTest {
 
     @Test
     void aPlansCoresStandForTheYardsOwn() throws Exception {
-        Yard yard = yard(new Core("c", "A1", "A", "front", new Point(2, 3), Extras.NONE));
+        Yard yard = yard(new Core("c", "A1", "A", "front", new Point(2, 3), false, Extras.NONE));
         assertThat(XmlChecks.texts(kml(yard, NO_PLAN), "name")).containsExactly("a & b", "core", "A1");
         Document kml = kml(yard, PlanFixture.plan("front"));
         assertThat(XmlChecks.texts(kml, "name"))

@@ -20,7 +20,7 @@ import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Stratum;
 import loamline.sampling.CorePlan.Walk;
-import loamline.sampling.Probe;
+import loamline.yard.Probe;
 
 /** A plan of two cores and a spare, put together by hand. */
 final class PlanFixture {

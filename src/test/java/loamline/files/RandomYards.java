@@ -32,7 +32,10 @@ import loamline.yard.Head;
 import loamline.yard.HeadClass;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
+import loamline.yard.KnownDistance;
 import loamline.yard.Panel;
+import loamline.yard.PlanOptions;
+import loamline.yard.Probe;
 import loamline.yard.Profile;
 import loamline.yard.Tree;
 import loamline.yard.Trouble;
@@ -118,7 +121,7 @@ final class RandomYards {
         Frame frame = isOnEarth
                 ? Frame.at(new LonLat(random.nextDouble() * 360 - 180, random.nextDouble() * 139.8 - 59.9))
                 : Frame.local();
-        return new Yard(text(), frame, features, maybe(this::backdrop), extras());
+        return new Yard(text(), frame, features, maybe(this::backdrop), maybe(this::planning), extras());
     }
 
     private Feature feature(Kind kind, String key) {
@@ -166,7 +169,7 @@ final class RandomYards {
                         random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(random.nextInt()),
                         outline(),
                         featureExtras());
-            case CORE -> new Core(key, text(), text(), text(), point(), featureExtras());
+            case CORE -> new Core(key, text(), text(), text(), point(), random.nextBoolean(), featureExtras());
             case PANEL -> new Panel(key, odd(), odd(), odd(), line(), featureExtras());
         };
     }
@@ -191,6 +194,24 @@ final class RandomYards {
                 new Backdrop.Placement(odd(), odd(), odd(), odd(), odd(), odd()),
                 odd(),
                 odd(),
+                IntStream.range(0, random.nextInt(3))
+                        .mapToObj(i -> new KnownDistance(new Point(i, odd()), new Point(9, odd()), 1 + i))
+                        .toList(),
+                extras());
+    }
+
+    private PlanOptions planning() {
+        return new PlanOptions(
+                random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(1 + random.nextInt(9)),
+                1 + random.nextInt(PlanOptions.MOST_CORES),
+                random.nextDouble(),
+                random.nextDouble(),
+                random.nextDouble(),
+                one(List.of(PlanOptions.Place.values())),
+                random.nextInt(PlanOptions.MOST_SPARES + 1),
+                random.nextLong(),
+                one(List.of(PlanOptions.Rounds.values())),
+                new Probe(random.nextDouble() + 0.001, random.nextDouble() + 0.001),
                 extras());
     }
 

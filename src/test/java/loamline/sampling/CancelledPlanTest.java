@@ -11,7 +11,10 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import loamline.bench.LargeYard;
-import loamline.sampling.PlanOptions.Place;
+import loamline.yard.Extras;
+import loamline.yard.PlanOptions;
+import loamline.yard.PlanOptions.Place;
+import loamline.yard.Probe;
 import loamline.yard.Yard;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +26,17 @@ class CancelledPlanTest {
 
     /** All 360 cores of six bags in one round. */
     private static final PlanOptions LONG = new PlanOptions(
-            OptionalInt.empty(), 60, 0.9, 0.9, 0.6, Place.CENTRE, 1, 1, PlanOptions.Rounds.ALL, false, Probe.USUAL);
+            OptionalInt.empty(),
+            60,
+            0.9,
+            0.9,
+            0.6,
+            Place.CENTRE,
+            1,
+            1,
+            PlanOptions.Rounds.ALL,
+            Probe.USUAL,
+            Extras.NONE);
 
     private final Yard yard = LargeYard.make();
 

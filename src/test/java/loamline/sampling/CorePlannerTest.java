@@ -23,6 +23,8 @@ import loamline.yard.Core;
 import loamline.yard.Extras;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
+import loamline.yard.PlanOptions;
+import loamline.yard.Probe;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.junit.jupiter.api.Test;
@@ -52,8 +54,8 @@ class CorePlannerTest {
                 1,
                 seed,
                 rounds,
-                false,
-                Probe.USUAL);
+                Probe.USUAL,
+                Extras.NONE);
     }
 
     private static PlanOptions noBuffers(int cores) {
@@ -67,8 +69,8 @@ class CorePlannerTest {
                 1,
                 1,
                 PlanOptions.Rounds.ONE,
-                false,
-                Probe.USUAL);
+                Probe.USUAL,
+                Extras.NONE);
     }
 
     @Test
@@ -207,22 +209,10 @@ class CorePlannerTest {
     void ownCoresKeepTheirPlaceBagAndId() {
         Yard yard = yard(
                 turf("lawn", box(0, 0, 20, 20)),
-                new Core("c1", "B7", "B", "", new Point(5, 5), Extras.NONE),
-                new Core("c2", "", "B", "lawn", new Point(15, 5), Extras.NONE),
-                new Core("c3", "B1", "B", "lawn", new Point(15, 15), Extras.NONE));
-        PlanOptions keep = new PlanOptions(
-                OptionalInt.empty(),
-                12,
-                0,
-                0,
-                0,
-                PlanOptions.Place.CENTRE,
-                1,
-                1,
-                PlanOptions.Rounds.ONE,
-                true,
-                Probe.USUAL);
-        CorePlan plan = CorePlanner.plan(yard, keep);
+                new Core("c1", "B7", "B", "", new Point(5, 5), false, Extras.NONE),
+                new Core("c2", "", "B", "lawn", new Point(15, 5), false, Extras.NONE),
+                new Core("c3", "B1", "B", "lawn", new Point(15, 15), false, Extras.NONE));
+        CorePlan plan = CorePlanner.keep(yard, noBuffers(12));
         assertThat(plan.mainCores()).extracting(PlannedCore::id).containsExactlyInAnyOrder("B7", "B1", "B2");
         assertThat(plan.mainCores()).extracting(PlannedCore::zone).containsOnly("lawn");
         assertThat(plan.walks().get(0).lengthM()).isCloseTo(20 + Math.hypot(10, 10), within(1e-9));

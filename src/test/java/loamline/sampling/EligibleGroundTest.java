@@ -13,6 +13,7 @@ import loamline.geometry.Region;
 import loamline.yard.Boundary;
 import loamline.yard.Extras;
 import loamline.yard.KeepAway;
+import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.junit.jupiter.api.Test;
@@ -30,8 +31,8 @@ class EligibleGroundTest {
                 u.sparesPerStratum(),
                 u.seed(),
                 u.walk(),
-                u.keep(),
-                u.probe());
+                u.probe(),
+                Extras.NONE);
     }
 
     private static Region eligible(Yard yard, int zone, double edgeM) {

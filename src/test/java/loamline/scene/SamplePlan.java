@@ -19,7 +19,7 @@ import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.CorePlan.Stratum;
 import loamline.sampling.CorePlan.Walk;
-import loamline.sampling.Probe;
+import loamline.yard.Probe;
 import loamline.yard.Zone;
 import loamline.yard.Zones;
 

@@ -215,7 +215,7 @@ class YardSceneTest {
 
     @Test
     void withoutAPlanTheYardsOwnCoresAreDrawn() {
-        Core core = new Core("k", "B7", "B", "Front", new Point(3, 4), Extras.NONE);
+        Core core = new Core("k", "B7", "B", "Front", new Point(3, 4), false, Extras.NONE);
         Yard yard = Yard.empty("", Frame.local()).withFeatures(List.of(core));
         Scene scene = YardScene.of(yard, List.of(), Optional.empty(), options(200));
         assertThat(stamps(scene, Layer.CORES).map(Mark.Stamp::at)).containsExactly(new Point(3, 4));

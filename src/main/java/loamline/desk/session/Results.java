@@ -6,7 +6,6 @@ import java.util.Optional;
 import loamline.account.Problem;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlanner;
-import loamline.sampling.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.YardCheck;
 import loamline.yard.Zone;
@@ -32,8 +31,8 @@ public record Results(Yard yard, List<Zone> zones, Optional<CorePlan> plan, List
     }
 
     /** The same with the cores planned; takes a second or so for a large yard. */
-    public Results planned(PlanOptions options) {
-        CorePlan made = CorePlanner.plan(yard, options);
+    public Results planned() {
+        CorePlan made = CorePlanner.standing(yard);
         List<Problem> all = new ArrayList<>(problems);
         all.addAll(made.problems());
         return new Results(yard, zones, Optional.of(made), all);

@@ -7,7 +7,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
 import loamline.yard.Feature;
 import loamline.yard.History;
@@ -23,15 +22,23 @@ public final class Session {
     private final ReadOnlyObjectWrapper<Optional<Results>> results = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Selection> selection = new SimpleObjectProperty<>(Selection.NOTHING);
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
-    private final ObjectProperty<PlanOptions> options = new SimpleObjectProperty<>(PlanOptions.USUAL);
     private final Work work;
 
+    /** A session on a yard, which computes at once. */
     public Session(Yard first, Work work) {
-        this.work = work;
-        history = new ReadOnlyObjectWrapper<>(History.of(first));
-        shown = new ReadOnlyObjectWrapper<>(first);
-        options.addListener((o, before, now) -> compute());
+        this(History.of(first), work);
         compute();
+    }
+
+    private Session(History first, Work work) {
+        this.work = work;
+        history = new ReadOnlyObjectWrapper<>(first);
+        shown = new ReadOnlyObjectWrapper<>(first.now());
+    }
+
+    /** A session on a yard of which nothing is computed before {@link #open}, so that a window can come up first. */
+    public static Session resting(Yard first, Work work) {
+        return new Session(History.of(first), work);
     }
 
     /** Puts another yard in the place of this one, with its own history. */
@@ -98,13 +105,15 @@ public final class Session {
 
     private void plan() {
         Results ground = results.get().orElseThrow();
-        PlanOptions asked = options.get();
+        if (ground.plan().isPresent()) {
+            return;
+        }
         Consumer<Results> show = planned -> {
-            if (planned.yard().equals(shown.get()) && asked.equals(options.get())) {
+            if (planned.yard().equals(shown.get())) {
                 results.set(Optional.of(planned));
             }
         };
-        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(asked), show);
+        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(), show);
     }
 
     /** The yard with all that was done to it; what undo and redo move through. */
@@ -128,11 +137,6 @@ public final class Session {
 
     public ObjectProperty<UnitSystem> units() {
         return units;
-    }
-
-    /** How cores are to be planned; changing it plans them again. */
-    public ObjectProperty<PlanOptions> options() {
-        return options;
     }
 
     public Work work() {

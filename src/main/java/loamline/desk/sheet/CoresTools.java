@@ -11,11 +11,11 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Session;
-import loamline.sampling.PlanOptions;
 import loamline.units.Formatting;
 import loamline.units.Measure;
 import loamline.units.ParseResult;
 import loamline.units.Parsing;
+import loamline.yard.PlanOptions;
 
 /** The tools of the Cores step: how many, how far off edges, and where in a stratum. */
 public final class CoresTools extends VBox {
@@ -85,23 +85,26 @@ public final class CoresTools extends VBox {
         if (complaint.isEmpty()) {
             double edgeM = parsed.value().getAsDouble();
             showEdge(edgeM);
-            session.options().set(options(edgeM));
+            PlanOptions asked = options(edgeM);
+            session.edit(
+                    "plan " + asked.coresPerComposite() + " cores a bag",
+                    session.history().get().now().withPlanning(asked));
         }
     }
 
     private PlanOptions options(double edgeM) {
-        PlanOptions usual = PlanOptions.USUAL;
+        PlanOptions now = session.history().get().now().planning().orElse(PlanOptions.USUAL);
         return new PlanOptions(
                 OptionalInt.of(bags.getValue()),
                 cores.getValue(),
                 edgeM,
-                usual.trunkBufferM(),
-                usual.headBufferM(),
+                now.trunkBufferM(),
+                now.headBufferM(),
                 "random".equals(place.getValue()) ? PlanOptions.Place.RANDOM : PlanOptions.Place.CENTRE,
-                usual.sparesPerStratum(),
-                usual.seed(),
-                usual.walk(),
-                false,
-                usual.probe());
+                now.sparesPerStratum(),
+                now.seed(),
+                now.walk(),
+                now.probe(),
+                now.extras());
     }
 }

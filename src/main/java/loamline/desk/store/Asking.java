@@ -25,18 +25,27 @@ public interface Asking {
 
     <A> A ask(Question<A> question);
 
-    /**
-     * A yard's file to be opened.
-     *
-     * @param folder where to begin
-     */
-    Optional<Path> fileToOpen(Optional<Path> folder);
+    /** A sort of files: its name in the plural, and patterns such as {@code *.json}. */
+    record Sort(String name, List<String> patterns) {
+        public Sort {
+            patterns = List.copyOf(patterns);
+        }
+    }
 
     /**
-     * A file to write the yard to; whoever asks has asked whether an existing one may be replaced.
+     * A file to be opened.
      *
      * @param title of the dialog
-     * @param suggested folder and name to begin with
+     * @param folder where to begin
      */
-    Optional<Path> fileToSave(String title, Path suggested);
+    Optional<Path> fileToOpen(String title, Sort sort, Optional<Path> folder);
+
+    /**
+     * A file to be written; whoever asks has asked whether an existing one may be replaced.
+     *
+     * @param title of the dialog
+     * @param sorts what it may be
+     * @param suggested name to begin with, and folder if it has one
+     */
+    Optional<Path> fileToSave(String title, List<Sort> sorts, Path suggested);
 }

@@ -3,6 +3,7 @@ package loamline.desk.store;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
@@ -13,9 +14,6 @@ import javafx.stage.Window;
 
 /** Asks in dialogs over a window. */
 public final class Dialogs implements Asking {
-    private static final ExtensionFilter PROJECTS = new ExtensionFilter("Yard projects", "*.loam.json");
-    private static final ExtensionFilter GEOJSON = new ExtensionFilter("GeoJSON", "*.geojson");
-
     private final Window owner;
 
     public Dialogs(Window owner) {
@@ -28,6 +26,9 @@ public final class Dialogs implements Asking {
         alert.initOwner(owner);
         alert.setTitle(question.title());
         alert.setHeaderText(question.title());
+        alert.setGraphic(null);
+        alert.getDialogPane().getStylesheets().addAll(owner.getScene().getStylesheets());
+        alert.getDialogPane().getStyleClass().addAll(owner.getScene().getRoot().getStyleClass());
         alert.getButtonTypes()
                 .setAll(question.choices().stream()
                         .map(c -> button(question, c))
@@ -46,25 +47,23 @@ public final class Dialogs implements Asking {
     }
 
     @Override
-    public Optional<Path> fileToOpen(Optional<Path> folder) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Open a yard");
-        chooser.getExtensionFilters().add(new ExtensionFilter("Yards", "*.loam.json", "*.geojson", "*.json"));
-        beginIn(chooser, folder);
+    public Optional<Path> fileToOpen(String title, Sort sort, Optional<Path> folder) {
+        FileChooser chooser = chooser(title, List.of(sort), folder);
         return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
     }
 
     @Override
-    public Optional<Path> fileToSave(String title, Path suggested) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(title);
-        chooser.getExtensionFilters().addAll(PROJECTS, GEOJSON);
+    public Optional<Path> fileToSave(String title, List<Sort> sorts, Path suggested) {
+        FileChooser chooser = chooser(title, sorts, Optional.ofNullable(suggested.getParent()));
         chooser.setInitialFileName(String.valueOf(suggested.getFileName()));
-        beginIn(chooser, Optional.ofNullable(suggested.getParent()));
         return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
     }
 
-    private static void beginIn(FileChooser chooser, Optional<Path> folder) {
+    private static FileChooser chooser(String title, List<Sort> sorts, Optional<Path> folder) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        sorts.forEach(sort -> chooser.getExtensionFilters().add(new ExtensionFilter(sort.name(), sort.patterns())));
         folder.filter(Files::isDirectory).map(Path::toFile).ifPresent(chooser::setInitialDirectory);
+        return chooser;
     }
 }

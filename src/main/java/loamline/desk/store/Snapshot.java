@@ -79,6 +79,6 @@ record Snapshot(
     }
 
     private static Yard withExtras(Yard yard, Map<String, @Nullable Object> members) {
-        return new Yard(yard.name(), yard.frame(), yard.features(), yard.backdrop(), new Extras(members));
+        return yard.withExtras(new Extras(members));
     }
 }

@@ -18,6 +18,7 @@ import loamline.account.Severity;
 import loamline.desk.session.Session;
 import loamline.desk.store.Asking.Choice;
 import loamline.desk.store.Asking.Question;
+import loamline.desk.store.Asking.Sort;
 import loamline.desk.store.Notices.About;
 import loamline.desk.store.Notices.Action;
 import loamline.files.FileTrouble;
@@ -38,6 +39,10 @@ import loamline.yard.Yard;
  * project file is offered. A file that another program changed since is written over only by one who says so.
  */
 public final class Store {
+    private static final Sort YARDS = new Sort("Yards", List.of("*.loam.json", "*.geojson", "*.json"));
+    private static final Sort PROJECTS = new Sort("Yard projects", List.of("*.loam.json"));
+    private static final Sort GEOJSON = new Sort("GeoJSON", List.of("*.geojson"));
+
     private final Session session;
     private final Asking asking;
     private final RecentFiles recent;
@@ -85,7 +90,10 @@ public final class Store {
 
     /** Opens what the user chooses. */
     public void open() {
-        asking.fileToOpen(file.get().path().map(path -> path.toAbsolutePath().getParent()))
+        asking.fileToOpen(
+                        "Open a yard",
+                        YARDS,
+                        file.get().path().map(path -> path.toAbsolutePath().getParent()))
                 .ifPresent(this::open);
     }
 
@@ -235,7 +243,7 @@ public final class Store {
 
     /** Where the user wants the yard, with an ending that keeps it whole. */
     private Optional<Path> target(String title, Path suggested) {
-        return asking.fileToSave(title, suggested)
+        return asking.fileToSave(title, List.of(PROJECTS, GEOJSON), suggested)
                 .flatMap(path -> Format.of(path).isPresent() ? Optional.of(path) : withEnding(path))
                 .filter(this::isKept);
     }

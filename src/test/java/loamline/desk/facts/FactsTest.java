@@ -12,7 +12,6 @@ import java.util.List;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.geometry.Point;
-import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
 import loamline.yard.Feature;
 import org.junit.jupiter.api.Test;
@@ -20,11 +19,11 @@ import org.junit.jupiter.api.Test;
 class FactsTest {
     private static final Results RESULTS = Results.ground(
                     yard(turf("front", box(0, 0, 20, 20)), building(box(5, 5, 10, 10)), gate(0, 0)))
-            .planned(PlanOptions.USUAL);
+            .planned();
 
     @Test
     void anEmptyYardHasNoFacts() {
-        Results empty = Results.ground(yard()).planned(PlanOptions.USUAL);
+        Results empty = Results.ground(yard()).planned();
         assertThat(Facts.of(empty, Selection.NOTHING, UnitSystem.US).rows()).isEmpty();
     }
 

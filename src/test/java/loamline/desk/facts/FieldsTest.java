@@ -79,7 +79,7 @@ class FieldsTest {
                 HEAD,
                 new KeepAway("k", 1, "pet spot", AT, Extras.NONE),
                 new Trouble("t", "thin", OptionalInt.of(4), GROUND, Extras.NONE),
-                new Core("c", "A1", "A", "front", AT, Extras.NONE),
+                new Core("c", "A1", "A", "front", AT, false, Extras.NONE),
                 new Panel("p", 1.2, 0.9, 0, LINE, Extras.NONE));
     }
 

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
@@ -21,7 +22,6 @@ import loamline.desk.session.Results;
 import loamline.files.YardFiles;
 import loamline.place.Frame;
 import loamline.place.LonLat;
-import loamline.sampling.PlanOptions;
 import loamline.sheets.Paper;
 import loamline.sheets.PdfImages;
 import loamline.sheets.SheetOptions;
@@ -39,12 +39,17 @@ class OutputTest {
             yard(turf("front", box(0, 0, 20, 20)), gate(0, 0)).withName("Alder Lane 12/B");
 
     private static Printable printable(Yard yard, Optional<Path> image) {
-        return Printable.of(Results.ground(yard).planned(PlanOptions.USUAL), OPTIONS, image)
-                .orElseThrow();
+        return Printable.of(Results.ground(yard).planned(), OPTIONS, image).orElseThrow();
     }
 
     private static Yard onEarth(Yard yard) {
-        return new Yard(yard.name(), Frame.at(new LonLat(-93, 45)), yard.features(), yard.backdrop(), yard.extras());
+        return new Yard(
+                yard.name(),
+                Frame.at(new LonLat(-93, 45)),
+                yard.features(),
+                yard.backdrop(),
+                yard.planning(),
+                yard.extras());
     }
 
     @Test
@@ -57,7 +62,7 @@ class OutputTest {
     void nothingIsPrintedBeforeTheCoresArePlanned() {
         assertThat(Printable.of(Results.ground(LOCAL), OPTIONS, Optional.empty()))
                 .isEmpty();
-        assertThat(Printable.of(Results.ground(yard()).planned(PlanOptions.USUAL), OPTIONS, Optional.empty()))
+        assertThat(Printable.of(Results.ground(yard()).planned(), OPTIONS, Optional.empty()))
                 .isEmpty();
     }
 
@@ -91,8 +96,8 @@ class OutputTest {
     void theProjectIsPackedWithItsImageAndOpensAgain(@TempDir Path folder) throws IOException {
         Path image = folder.resolve("yard.png");
         Files.write(image, new byte[] {1, 2, 3});
-        Backdrop backdrop =
-                new Backdrop(image.toString(), 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, Extras.NONE);
+        Backdrop backdrop = new Backdrop(
+                image.toString(), 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, List.of(), Extras.NONE);
         Yard traced = onEarth(LOCAL).withBackdrop(Optional.of(backdrop));
         byte[] zip = Output.ZIP.bytes(printable(traced, Optional.of(image)));
         Map<String, byte[]> files = unpacked(zip);

@@ -9,15 +9,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import loamline.desk.session.Results;
 import loamline.desk.sheet.Step.Line;
-import loamline.sampling.PlanOptions;
 import loamline.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class LinesTest {
     private static final Results GROUND =
             Results.ground(yard(turf("front", box(0, 0, 20, 20)), building(box(5, 5, 10, 10)), gate(0, 0)));
-    private static final Results PLANNED = GROUND.planned(PlanOptions.USUAL);
-    private static final Results EMPTY = Results.ground(yard()).planned(PlanOptions.USUAL);
+    private static final Results PLANNED = GROUND.planned();
+    private static final Results EMPTY = Results.ground(yard()).planned();
 
     @Test
     void everyStepSaysWhatWasFound() {

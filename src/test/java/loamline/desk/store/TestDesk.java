@@ -114,12 +114,12 @@ final class TestDesk implements Asking {
     }
 
     @Override
-    public Optional<Path> fileToOpen(Optional<Path> folder) {
+    public Optional<Path> fileToOpen(String title, Sort sort, Optional<Path> folder) {
         return files.remove();
     }
 
     @Override
-    public Optional<Path> fileToSave(String title, Path first) {
+    public Optional<Path> fileToSave(String title, List<Sort> sorts, Path first) {
         suggested.add(first);
         return files.isEmpty() ? Optional.empty() : files.remove();
     }

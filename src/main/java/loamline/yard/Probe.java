@@ -1,4 +1,4 @@
-package loamline.sampling;
+package loamline.yard;
 
 /**
  * The tool that takes a core.

@@ -1,0 +1,87 @@
+package loamline.desk.trace;
+
+import java.util.Arrays;
+import java.util.Optional;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import loamline.desk.tool.Tool;
+import loamline.desk.tool.ToolChoice;
+import loamline.desk.tool.ToolChoice.Variant;
+import loamline.desk.tool.ToolHost;
+
+/** Every drawing tool as a button with its key; the one in hand is pressed, and says how it may be drawn. */
+public final class DrawingTools extends VBox {
+    private static final int COLUMNS = 2;
+
+    private final ToolHost host;
+    private final GridPane variants = new GridPane();
+
+    public DrawingTools(ToolHost host) {
+        super(8);
+        this.host = host;
+        getStyleClass().add("drawing-tools");
+        GridPane tools = grid();
+        for (ToolChoice choice : ToolChoice.values()) {
+            int place = choice.ordinal();
+            tools.add(button(choice), place % COLUMNS, place / COLUMNS);
+        }
+        variants.getStyleClass().add("drawing-variants");
+        getChildren().addAll(variants, tools);
+        host.current().addListener((o, before, now) -> showVariants(now));
+        showVariants(host.current().get());
+    }
+
+    private static GridPane grid() {
+        GridPane grid = new GridPane();
+        grid.setHgap(4);
+        grid.setVgap(4);
+        ColumnConstraints half = new ColumnConstraints();
+        half.setPercentWidth(100.0 / COLUMNS);
+        grid.getColumnConstraints().addAll(half, half);
+        return grid;
+    }
+
+    private ToggleButton button(ToolChoice choice) {
+        ToggleButton button = toggle(choice.label(), choice.hint() + " (" + choice.key() + ")");
+        button.setOnAction(e -> {
+            boolean inHand = ToolChoice.of(host.current().get()).equals(Optional.of(choice));
+            if (inHand) {
+                host.putDown();
+            } else {
+                host.take(choice.tool());
+            }
+            button.setSelected(!inHand);
+        });
+        host.current()
+                .addListener((o, before, now) ->
+                        button.setSelected(ToolChoice.of(now).equals(Optional.of(choice))));
+        return button;
+    }
+
+    private void showVariants(Tool tool) {
+        Optional<ToolChoice> choice = ToolChoice.of(tool);
+        variants.getChildren().clear();
+        choice.filter(chosen -> !chosen.variants().isEmpty())
+                .ifPresent(chosen -> Arrays.stream(Variant.values())
+                        .forEach(variant -> variants.add(button(chosen, variant, tool), variant.ordinal(), 0)));
+        variants.setManaged(!variants.getChildren().isEmpty());
+    }
+
+    private ToggleButton button(ToolChoice choice, Variant variant, Tool tool) {
+        ToggleButton button = toggle(variant.label(), "Draw it as: " + variant.label() + " (" + variant.key() + ")");
+        button.setSelected(Variant.of(tool).equals(Optional.of(variant)));
+        button.setOnAction(e -> host.take(choice.tool(variant)));
+        return button;
+    }
+
+    private static ToggleButton toggle(String label, String help) {
+        ToggleButton button = new ToggleButton(label);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setTooltip(new Tooltip(help));
+        button.setAccessibleHelp(help);
+        return button;
+    }
+}
