@@ -7,7 +7,6 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
-import loamline.desk.Keys.Key;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.desk.tool.Command;

@@ -72,7 +72,7 @@ final class TopBar extends HBox {
     }
 
     private MenuButton file() {
-        MenuButton file = new MenuButton("File", Icons.of(Feather.FILE));
+        MenuButton file = new MenuButton("_File", Icons.of(Feather.FILE));
         file.setMinWidth(USE_PREF_SIZE);
         file.setAccessibleHelp("New, open, recent, save (Alt+F)");
         Menu recent = new Menu("Open recent");

@@ -3,7 +3,6 @@ package loamline.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import loamline.desk.Keys.Key;
 import loamline.desk.Keys.Line;
 import loamline.desk.tool.ToolChoice;
 import org.junit.jupiter.api.Test;

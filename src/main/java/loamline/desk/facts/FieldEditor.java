@@ -90,7 +90,7 @@ final class FieldEditor extends VBox {
 
     private void commit(String typed) {
         boolean same = typed == null || typed.equals(field.shown());
-        if (!filling && (same || field.mixed() && typed.isBlank())) {
+        if (!filling && (same || (field.mixed() && typed.isBlank()))) {
             complain("");
         } else if (!filling) {
             complain(set.apply(field, typed));

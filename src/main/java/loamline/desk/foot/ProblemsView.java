@@ -24,9 +24,14 @@ import org.kordamp.ikonli.feather.Feather;
 
 /** The problems one under the other, over the foot: a click goes to one, a button mends it where that is safe. */
 public final class ProblemsView extends BorderPane {
+    /** A longer list is scrolled. */
+    private static final double MOST_HEIGHT_PX = 320;
+
     private final Session session;
     private final Consumer<Point> goTo;
     private final VBox lines = new VBox();
+    private final ScrollPane scroll = new ScrollPane(lines);
+    private final Button close = Icons.button(Feather.X, "Close", "Close the list (Esc)", () -> setVisible(false));
 
     /** @param goTo brings a place into sight on the map */
     public ProblemsView(Session session, Consumer<Point> goTo) {
@@ -38,11 +43,9 @@ public final class ProblemsView extends BorderPane {
         title.getStyleClass().add("card-title");
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        HBox head =
-                new HBox(8, title, Icons.button(Feather.X, "Close", "Close the list (Esc)", () -> setVisible(false)));
+        HBox head = new HBox(8, title, close);
         head.getStyleClass().add("card-head");
         setTop(head);
-        ScrollPane scroll = new ScrollPane(lines);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         setCenter(scroll);
@@ -65,7 +68,15 @@ public final class ProblemsView extends BorderPane {
                     .map(this::line)
                     .toList();
             lines.getChildren().setAll(all.isEmpty() ? List.of(Words.wrapped("No problems found.", "problem")) : all);
+            applyCss();
+            double height = lines.prefHeight(prefWidth(-1));
+            scroll.setPrefViewportHeight(Math.min(MOST_HEIGHT_PX, height));
         }
+    }
+
+    @Override
+    public void requestFocus() {
+        close.requestFocus();
     }
 
     private Node line(Trouble trouble) {
@@ -83,7 +94,10 @@ public final class ProblemsView extends BorderPane {
             repair.setMinWidth(Region.USE_PREF_SIZE);
             repair.setTooltip(new Tooltip("To " + step.label()));
             repair.setAccessibleHelp("To " + step.label());
-            repair.setOnAction(e -> session.edit(step.label(), step.after()));
+            repair.setOnAction(e -> {
+                requestFocus();
+                session.edit(step.label(), step.after());
+            });
             line.getChildren().add(repair);
         });
         return line;

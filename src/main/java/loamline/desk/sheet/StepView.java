@@ -37,6 +37,7 @@ final class StepView extends VBox {
         title.getStyleClass().add("step-title");
         VBox words = new VBox(1, title, result);
         HBox.setHgrow(words, Priority.ALWAYS);
+        sign.setMaxHeight(USE_PREF_SIZE);
         head = new PressRow(onOpen, sign, words);
         head.getStyleClass().add("step-head");
         head.setAccessibleHelp("Opens the step (Ctrl+" + number + ")");
