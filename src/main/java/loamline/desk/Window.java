@@ -23,6 +23,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import loamline.account.Problem;
 import loamline.account.Severity;
+import loamline.desk.cores.CoresStep;
 import loamline.desk.facts.FactsView;
 import loamline.desk.map.MapView;
 import loamline.desk.session.Results;
@@ -34,6 +35,7 @@ import loamline.desk.store.Desk;
 import loamline.desk.store.Home;
 import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
+import loamline.desk.zones.ZonesStep;
 import loamline.files.AtomicFiles;
 import loamline.files.FileTrouble;
 import loamline.scene.Palette;
@@ -65,7 +67,8 @@ final class Window {
         this.program = program;
         root.getStyleClass().addAll("desk", "light");
         root.setTop(new VBox(top(), new NoticesView(desk.store().notices())));
-        root.setLeft(new SheetView(session));
+        root.setLeft(
+                new SheetView(session, List.of(new ZonesStep(session, map::fit), new CoresStep(session, map::fit))));
         root.setCenter(map);
         root.setRight(new FactsView(session));
         root.setBottom(foot());
