@@ -7,7 +7,6 @@ import loamline.desk.tool.Effect;
 import loamline.desk.tool.Surroundings;
 import loamline.geometry.Point;
 import loamline.sampling.CorePlan;
-import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.HandChanges;
 import loamline.yard.Core;
 import loamline.yard.OwnCore;
@@ -86,14 +85,6 @@ public final class CoreEdits {
                 .filter(o -> o.spares().stream().anyMatch(spare -> spare.id().equals(id)))
                 .map(o -> o.core().id());
         return Stream.concat(planned, own).findFirst().orElse(id);
-    }
-
-    /** The plan's core with an id. */
-    Optional<PlannedCore> planned(String id) {
-        return plan.stream()
-                .flatMap(p -> p.cores().stream())
-                .filter(core -> core.id().equals(id))
-                .findFirst();
     }
 
     private Optional<Effect.Edit> edit(String label, UnaryOperator<Yard> change) {

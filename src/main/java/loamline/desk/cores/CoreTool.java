@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loamline.desk.session.Selection;
 import loamline.desk.tool.Effect;
 import loamline.desk.tool.Guide;
@@ -164,7 +165,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
                         .findFirst());
     }
 
-    private static java.util.stream.Stream<Stratum> strata(Optional<CorePlan> plan, String bag) {
+    private static Stream<Stratum> strata(Optional<CorePlan> plan, String bag) {
         return plan.stream()
                 .flatMap(p -> p.composites().stream())
                 .filter(composite -> composite.name().equals(bag))
