@@ -1,7 +1,9 @@
 package loamline.desk.cores;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.desk.tool.Effect;
 import loamline.desk.tool.Surroundings;
@@ -74,6 +76,16 @@ public final class CoreEdits {
 
     public boolean isLocked(String id) {
         return yard.all(Core.class).anyMatch(core -> core.id().equals(id) && core.locked());
+    }
+
+    /** The locked cores, in a line; blank if there are none. */
+    public String lockedWords() {
+        String ids = yard.all(Core.class)
+                .filter(Core::locked)
+                .map(Core::id)
+                .sorted(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
+                .collect(Collectors.joining(", "));
+        return ids.isEmpty() ? "" : "Locked: " + ids;
     }
 
     private String coreOf(String id) {

@@ -111,7 +111,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
     private Step typed(char letter, Surroundings around) {
         String id = around.selection().core();
         CoreEdits edits = CoreEdits.of(around);
-        if (id.isBlank() || drag.isPresent() || letter != 'l' && letter != 's') {
+        if (id.isBlank() || drag.isPresent() || (letter != 'l' && letter != 's')) {
             return Step.pass(this);
         }
         Optional<Effect.Edit> edit = letter == 'l' ? edits.lock(id) : edits.swap(id);
@@ -127,7 +127,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
         String id = around.selection().core();
         double dx = key.key() == KeyName.RIGHT ? stepM : key.key() == KeyName.LEFT ? -stepM : 0;
         double dy = key.key() == KeyName.UP ? stepM : key.key() == KeyName.DOWN ? -stepM : 0;
-        if (dx == 0 && dy == 0 || drag.isPresent()) {
+        if ((dx == 0 && dy == 0) || drag.isPresent()) {
             return Step.pass(this);
         }
         CoreEdits edits = CoreEdits.of(around);

@@ -24,6 +24,10 @@ import loamline.yard.Yard;
 /** The tools of the Cores step: how cores are planned, how many are enough, and what to do with the selected one. */
 public final class CoresStep extends VBox {
     private static final List<PlanField> MAIN = List.of(PlanField.BAGS, PlanField.CORES, PlanField.EDGE);
+    private static final String CENTRE = "centre";
+    private static final String RANDOM = "random";
+    private static final String ONE_BAG = "one bag";
+    private static final String ALL_BAGS = "all bags";
 
     private final Session session;
     private final Map<PlanField, FieldRow> fields = new EnumMap<>(PlanField.class);
@@ -35,6 +39,7 @@ public final class CoresStep extends VBox {
     private final Button afresh = button("Plan afresh", "Drops everything that was set by hand");
     private final TitledPane more = new TitledPane();
     private final CountView count = new CountView();
+    private final Label locked = line("", "soft");
     private final VBox soil = new VBox(4);
     private PlanForm form;
 
@@ -46,12 +51,12 @@ public final class CoresStep extends VBox {
         setSpacing(8);
         plan.getStyleClass().add("primary");
         plan.setMaxWidth(Double.MAX_VALUE);
-        place.getItems().addAll("centre", "random");
-        walk.getItems().addAll("one bag", "all bags");
+        place.getItems().addAll(CENTRE, RANDOM);
+        walk.getItems().addAll(ONE_BAG, ALL_BAGS);
         Button show = button("Show the walk", "Runs the walk on the map");
         show.setOnAction(e -> showWalk.run());
         FlowPane hand = new FlowPane(6, 6, show, lock, spare, afresh);
-        getChildren().addAll(plan, mainFields(), moreFields(), count, hand, soil);
+        getChildren().addAll(plan, mainFields(), moreFields(), count, hand, locked, soil);
         act();
         follow();
     }
@@ -79,7 +84,7 @@ public final class CoresStep extends VBox {
         VBox rows = new VBox(6);
         for (PlanField field : shown) {
             TextField text = new TextField();
-            text.setPrefColumnCount(6);
+            text.setPromptText(field == PlanField.BAGS ? "by zones" : "");
             text.textProperty().addListener((o, before, now) -> form = form.with(field, now));
             text.setOnAction(e -> plan());
             FieldRow row = new FieldRow(field.label(), text);
@@ -102,11 +107,11 @@ public final class CoresStep extends VBox {
         spare.setOnAction(e -> edit(edits().swap(selected())));
         afresh.setOnAction(e -> edit(edits().afresh()));
         place.valueProperty()
-                .addListener((o, before, now) -> form =
-                        form.with(PlanOptions.Place.values()[place.getItems().indexOf(now)]));
+                .addListener((o, before, now) ->
+                        form = form.with(RANDOM.equals(now) ? PlanOptions.Place.RANDOM : PlanOptions.Place.CENTRE));
         walk.valueProperty()
-                .addListener((o, before, now) -> form =
-                        form.with(PlanOptions.Rounds.values()[walk.getItems().indexOf(now)]));
+                .addListener((o, before, now) ->
+                        form = form.with(ALL_BAGS.equals(now) ? PlanOptions.Rounds.ALL : PlanOptions.Rounds.ONE));
         session.history().addListener((o, before, now) -> {
             if (!before.now().planning().equals(now.now().planning())) {
                 follow();
@@ -185,8 +190,8 @@ public final class CoresStep extends VBox {
             text(row).set(changed.text(field));
             row.complain("");
         });
-        place.setValue(place.getItems().get(changed.place().ordinal()));
-        walk.setValue(walk.getItems().get(changed.walk().ordinal()));
+        place.setValue(changed.place() == PlanOptions.Place.RANDOM ? RANDOM : CENTRE);
+        walk.setValue(changed.walk() == PlanOptions.Rounds.ALL ? ALL_BAGS : ONE_BAG);
         form = changed;
     }
 
@@ -204,6 +209,7 @@ public final class CoresStep extends VBox {
         lock.setText(edits.isLocked(id) ? "Unlock" : "Lock");
         lock.setDisable(edits.lock(id).isEmpty());
         spare.setDisable(edits.swap(id).isEmpty());
+        locked.setText(edits.lockedWords());
         count.show(options().coresPerComposite());
         soil.getChildren()
                 .setAll(plannedNow().map(BagSoil::of).orElse(List.of()).stream()
@@ -212,8 +218,13 @@ public final class CoresStep extends VBox {
     }
 
     private static Label line(BagSoil bag) {
-        Label line = new Label(bag.tooLittle() ? "▲ " + bag.words() : bag.words());
-        line.getStyleClass().add(bag.tooLittle() ? "refused" : "soft");
+        return bag.tooLittle() ? line("▲ " + bag.words(), "refused") : line(bag.words(), "soft");
+    }
+
+    private static Label line(String words, String style) {
+        Label line = new Label(words);
+        line.getStyleClass().add(style);
+        line.managedProperty().bind(line.textProperty().isNotEmpty());
         line.setWrapText(true);
         line.setMinHeight(USE_PREF_SIZE);
         return line;

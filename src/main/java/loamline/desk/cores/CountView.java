@@ -20,7 +20,7 @@ final class CountView extends VBox {
         ask.getStyleClass().add("ask");
         ask.setOnAction(e -> {
             answer.setVisible(!answer.isVisible());
-            ask.setVisited(false);
+            ask.setVisited(false); // the colour of a visited link says nothing here
         });
         getChildren().addAll(ask, answer);
     }

@@ -67,7 +67,9 @@ final class BagView extends VBox {
         name.setMaxWidth(Double.MAX_VALUE);
         name.setAccessibleText("Zone " + zone.name());
         name.setOnAction(e -> select.accept(zone.name()));
-        HBox.setHgrow(name, Priority.ALWAYS);
+        VBox words = new VBox(name, area(zone.netAreaM2()));
+        words.setMinWidth(0);
+        HBox.setHgrow(words, Priority.ALWAYS);
         ComboBox<String> choice = new ComboBox<>();
         choice.getItems().setAll(choices);
         if (!bag.isEmpty()) {
@@ -77,7 +79,7 @@ final class BagView extends VBox {
         choice.setPrefWidth(CHOICE_PX);
         choice.setAccessibleText("Bag of zone " + zone.name());
         choice.setOnAction(e -> move.accept(zone.name(), choice.getValue()));
-        HBox row = new HBox(6, name, area(zone.netAreaM2()), choice);
+        HBox row = new HBox(6, words, choice);
         row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         row.getStyleClass().add("zone-row");
         row.setOnDragDetected(e -> {

@@ -58,7 +58,9 @@ class CoreCountTest {
         assertThat(SoilNeed.of(plan.composites().get(0)).takenMl()).isCloseTo(347.5, within(0.05));
         assertThat(BagSoil.of(plan)).singleElement().satisfies(bag -> {
             assertThat(bag.tooLittle()).isTrue();
-            assertThat(bag.words()).startsWith("Bag A: 347 ml of soil; a lab asks for 355 to 473 ml. 17 cores");
+            assertThat(bag.words())
+                    .isEqualTo("Bag A: 347 ml of soil; a lab asks for 355 to 473 ml. 17 cores, or a wider probe, give"
+                            + " plenty.");
         });
     }
 }

@@ -150,7 +150,9 @@ class CoreToolTest {
         plan = Optional.empty();
         selection = Selection.ofCore("A2");
         send(new Input.Typed('l'));
+        assertThat(new CoreEdits(yard, plan).lockedWords()).isEqualTo("Locked: A2");
         assertThat(onlyEdit().label()).isEqualTo("unlock core A2");
+        assertThat(new CoreEdits(onlyEdit().after(), plan).lockedWords()).isEmpty();
     }
 
     @Test
