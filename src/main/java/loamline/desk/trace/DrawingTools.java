@@ -2,6 +2,7 @@ package loamline.desk.trace;
 
 import java.util.Arrays;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
@@ -79,8 +80,11 @@ public final class DrawingTools extends VBox {
         Optional<ToolChoice> choice = ToolChoice.of(tool);
         variants.getChildren().clear();
         choice.filter(chosen -> !chosen.variants().isEmpty())
-                .ifPresent(chosen -> Arrays.stream(Variant.values())
-                        .forEach(variant -> variants.add(button(chosen, variant, tool), variant.ordinal(), 0)));
+                .ifPresent(chosen -> variants.addRow(
+                        0,
+                        Arrays.stream(Variant.values())
+                                .map(variant -> button(chosen, variant, tool))
+                                .toArray(Node[]::new)));
         variants.setManaged(!variants.getChildren().isEmpty());
     }
 
