@@ -306,7 +306,7 @@ public final class MapView extends Region {
         readout.resizeRelocate(
                 Furniture.BAR_PX,
                 height - readoutHeight,
-                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX),
+                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX - EDGE_PX / 2),
                 readoutHeight);
         layerList.autosize();
         layerList.relocate(width - layerList.getWidth() - EDGE_PX, EDGE_PX);
