@@ -58,7 +58,7 @@ final class TileLevel {
     static int mean(int a, int b, int c, int d) {
         int redBlue = (a & 0xFF00FF) + (b & 0xFF00FF) + (c & 0xFF00FF) + (d & 0xFF00FF) + 0x020002;
         int green = (a & 0x00FF00) + (b & 0x00FF00) + (c & 0x00FF00) + (d & 0x00FF00) + 0x000200;
-        return redBlue >>> 2 & 0xFF00FF | green >>> 2 & 0x00FF00;
+        return (redBlue >>> 2 & 0xFF00FF) | (green >>> 2 & 0x00FF00);
     }
 
     private void cut(int bandRows) throws IOException {
