@@ -7,8 +7,12 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.event.Event;
+import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.input.ContextMenuEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -56,6 +60,7 @@ public final class MapView extends Region {
     private Letters letters = typed -> false;
     private long content;
     private boolean fitted;
+    private boolean seen;
 
     /** Finds what is to be selected at a place. */
     public interface Picker {
@@ -73,10 +78,18 @@ public final class MapView extends Region {
         setAccessibleText("Map of the yard");
         setClip(window);
         getChildren().addAll(picture, overlay, runner, furniture.bar(), furniture.north(), readout, missing, layerList);
+        List.of(layerList, missing).forEach(MapView::keepMouse);
         new MapInput(this, camera, host, new Rest());
         addEventHandler(ContextMenuEvent.CONTEXT_MENU_REQUESTED, this::openMenu);
         listen();
         setPalette(Palette.LIGHT);
+    }
+
+    /** What lies on the map keeps the mouse from the tool. */
+    private static void keepMouse(Node card) {
+        card.addEventHandler(MouseEvent.ANY, Event::consume);
+        card.addEventHandler(ScrollEvent.ANY, Event::consume);
+        card.addEventHandler(ContextMenuEvent.ANY, Event::consume);
     }
 
     private void listen() {
@@ -207,7 +220,9 @@ public final class MapView extends Region {
         if (now.isEmpty()) {
             plan = Optional.empty();
             fitted = false;
-            picture.clear();
+            seen = false;
+            content++;
+            picture.clear(content);
             runner.stop();
             return;
         }
@@ -229,16 +244,24 @@ public final class MapView extends Region {
         if (getWidth() < 1 || getHeight() < 1) {
             return;
         }
-        if (!fitted && extent().isPresent()) {
-            fitted = true;
-            fit();
-        }
+        fitAtFirst();
         session.results().get().ifPresent(results -> {
             boolean inMotion =
                     !session.shown().get().equals(session.history().get().now());
             picture.show(content, camera.now(), pixelScale(), what(results), inMotion);
         });
         drawOverlay();
+    }
+
+    /** A yard is fitted when it is opened, an empty one when it gets its image, but not when its drawing begins. */
+    private void fitAtFirst() {
+        if (!fitted && extent().isPresent()) {
+            fitted = true;
+            if (!seen || session.shown().get().features().isEmpty()) {
+                fit();
+            }
+        }
+        seen = seen || session.results().get().isPresent();
     }
 
     private MapPicture.Content what(Results results) {
@@ -309,7 +332,7 @@ public final class MapView extends Region {
         readout.resizeRelocate(
                 Furniture.BAR_PX,
                 height - readoutHeight,
-                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX),
+                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX - EDGE_PX / 2),
                 readoutHeight);
         layerList.autosize();
         layerList.relocate(width - layerList.getWidth() - EDGE_PX, EDGE_PX);

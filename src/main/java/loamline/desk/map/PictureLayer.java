@@ -39,6 +39,7 @@ final class PictureLayer extends Group {
     private Optional<Ask> asked = Optional.empty();
     private Optional<Box> reach = Optional.empty();
     private Viewport window = new Viewport(new Point(0, 0), 1, 1, 1);
+    private long oldest;
     private Runnable afterShown = () -> {};
 
     PictureLayer() {
@@ -66,8 +67,9 @@ final class PictureLayer extends Group {
         }
     }
 
-    /** Forgets the pictures of another yard. */
-    void clear() {
+    /** Forgets the pictures of another yard, and those of it that are still being drawn. */
+    void clear(long content) {
+        oldest = content;
         near = Optional.empty();
         whole = Optional.empty();
         asked = Optional.empty();
@@ -100,7 +102,7 @@ final class PictureLayer extends Group {
     }
 
     private void commit(MapPicture drawn) {
-        if (asked.isEmpty()) {
+        if (drawn.asked().content() < oldest) {
             return;
         }
         near = Optional.of(drawn);
@@ -120,7 +122,7 @@ final class PictureLayer extends Group {
             Ask ask = new Ask(like.content(), all, 1, like.what());
             MapPicture drawn = MapPicture.of(ask, maker.draw(ask));
             Platform.runLater(() -> {
-                whole = Optional.of(drawn);
+                whole = Optional.of(drawn).filter(w -> ask.content() >= oldest);
                 place();
             });
         }
@@ -141,7 +143,7 @@ final class PictureLayer extends Group {
             Point corner = was.ground(0, 0);
             boolean sameSize = scale == 1;
             double pixels = shown.asked().pixelScale();
-            view.setSmooth(!sameSize);
+            view.setSmooth(false); // scaled ones are seen for a moment only, and smoothing costs more than a frame
             view.setFitWidth(was.widthPx() * scale);
             view.setFitHeight(was.heightPx() * scale);
             view.setTranslateX(onPixel(window.xPx(corner), pixels, sameSize));

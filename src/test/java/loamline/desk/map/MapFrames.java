@@ -49,7 +49,7 @@ import loamline.yard.YardFixtures;
  */
 public final class MapFrames {
     private static final int WARM_UP = 60;
-    private static final int FRAMES = 300;
+    private static final int FRAMES = 200;
     private static final int DRAGS = 60;
 
     private final List<Double> millis = new ArrayList<>();
