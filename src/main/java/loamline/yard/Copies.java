@@ -1,6 +1,7 @@
 package loamline.yard;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -65,7 +66,7 @@ public final class Copies {
 
     private static void swapIf(List<Feature> order, int i, boolean swap) {
         if (swap) {
-            java.util.Collections.swap(order, i, i + 1);
+            Collections.swap(order, i, i + 1);
         }
     }
 }

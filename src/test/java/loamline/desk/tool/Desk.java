@@ -22,6 +22,7 @@ final class Desk {
     List<Feature> copied = List.of();
     String said = "";
     boolean used;
+    int edits;
 
     Desk(Yard yard) {
         history = History.of(yard);
@@ -68,7 +69,9 @@ final class Desk {
 
     private void carryOut(Effect effect) {
         if (effect instanceof Effect.Edit edit) {
-            history = history.then(edit.label(), edit.after());
+            History before = history;
+            history = before.then(edit.label(), edit.after());
+            edits += history.equals(before) ? 0 : 1;
             settle();
         } else if (effect instanceof Effect.Preview preview) {
             shown = preview.moving();
