@@ -11,6 +11,7 @@ import java.util.concurrent.CompletableFuture;
 import loamline.cli.Demo;
 import loamline.cli.LoamlineCommand;
 import loamline.desk.DeskApp;
+import loamline.desk.store.Home;
 import loamline.files.YardFiles;
 import loamline.place.Frame;
 import loamline.yard.Yard;
@@ -50,7 +51,7 @@ public final class Main {
 
     private Optional<Yard> demoYard() {
         try {
-            return Optional.of(Demo.yard());
+            return Optional.of(Demo.laidOut(Home.ofUser().state().resolve("demo")));
         } catch (IOException e) {
             err.println("error demo " + e.getMessage());
             return Optional.empty();

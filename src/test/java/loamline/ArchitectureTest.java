@@ -105,6 +105,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule gpxStaysInFiles = only("files", "io.jenetics..", "bytes are the files' business");
 
+    @ArchTest
+    static final ArchRule iconsStayInTheWindow = only("desk", "org.kordamp..", "no other room has a screen");
+
     private static ArchRule only(String room, String library, String why) {
         return noClasses()
                 .that()

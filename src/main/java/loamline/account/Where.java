@@ -9,6 +9,8 @@ import java.util.OptionalInt;
  * @param pointer JSON pointer, or empty
  */
 public record Where(OptionalInt line, String pointer) {
+    private static final String FEATURES = "/features/";
+
     /** The input as a whole. */
     public static final Where WHOLE = new Where(OptionalInt.empty(), "");
 
@@ -22,7 +24,13 @@ public record Where(OptionalInt line, String pointer) {
 
     /** The feature at a position of a yard's list; files write features in that order. */
     public static Where feature(int index) {
-        return pointer("/features/" + index);
+        return pointer(FEATURES + index);
+    }
+
+    /** The position of the feature that {@link #feature} named; empty for any other place. */
+    public OptionalInt featureIndex() {
+        String index = pointer.startsWith(FEATURES) ? pointer.substring(FEATURES.length()) : "";
+        return index.matches("\\d{1,9}") ? OptionalInt.of(Integer.parseInt(index)) : OptionalInt.empty();
     }
 
     /** {@code :12}, {@code :/features/3} or nothing: what follows a file's name in a report. */

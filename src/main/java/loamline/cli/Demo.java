@@ -3,11 +3,13 @@ package loamline.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loamline.files.AtomicFiles;
 import loamline.files.Read;
 import loamline.files.YardFiles;
 import loamline.files.ZoneFiles;
@@ -16,6 +18,7 @@ import loamline.sampling.CorePlanner;
 import loamline.sheets.Paper;
 import loamline.sheets.SheetOptions;
 import loamline.units.UnitSystem;
+import loamline.yard.Backdrop;
 import loamline.yard.PlanOptions;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
@@ -30,6 +33,25 @@ public final class Demo {
     /** The first demo yard. */
     public static Yard yard() throws IOException {
         return read(YARDS.get(0));
+    }
+
+    /**
+     * The first demo yard with its image on disk, where the window finds it.
+     *
+     * @param folder where to lay the image; made if it is not there
+     */
+    public static Yard laidOut(Path folder) throws IOException {
+        Yard yard = yard();
+        Files.createDirectories(folder);
+        for (Backdrop backdrop : yard.backdrop().stream().toList()) {
+            Path image = folder.resolve(backdrop.file()).toAbsolutePath();
+            try (InputStream in = Demo.class.getResourceAsStream("/loamline/maps/" + backdrop.file())) {
+                byte[] bytes = in == null ? new byte[0] : in.readAllBytes();
+                AtomicFiles.write(image, out -> out.write(bytes));
+            }
+            return yard.withBackdrop(Optional.of(backdrop.withFile(image.toString())));
+        }
+        return yard;
     }
 
     /** Writes the demo to {@code target/demo} and says where; gives the exit code. */

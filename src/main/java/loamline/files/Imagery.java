@@ -22,10 +22,12 @@ import loamline.yard.Extras;
  * else from the side file, else from the caller; numbers that can only be degrees are taken as WGS 84.
  *
  * @param place empty for a plain picture, whose scale has to be measured
+ * @param unnamed from pixels to coordinates in a system that nobody names; empty if there are none, or the place is
+ *     known
  */
-public record Imagery(int widthPx, int heightPx, Optional<ImagePlace> place) {
+public record Imagery(int widthPx, int heightPx, Optional<ImagePlace> place, Optional<Affine> unnamed) {
     /** How opaque an image is at first. */
-    private static final double OPAQUE = 1;
+    public static final double OPAQUE = 1;
 
     /** Reads an image's size and place; every failure is among the problems. */
     public static Read<Imagery> read(Path image) {
@@ -60,6 +62,7 @@ public record Imagery(int widthPx, int heightPx, Optional<ImagePlace> place) {
                     new Backdrop.Placement(to.a(), to.b(), to.c(), to.d(), to.e(), to.f()),
                     0,
                     OPAQUE,
+                    List.of(),
                     Extras.NONE);
             return new Read<>(Optional.of(backdrop), bent(fit));
         } catch (PlaceException e) {

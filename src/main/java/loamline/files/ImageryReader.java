@@ -58,7 +58,9 @@ final class ImageryReader {
         Optional<Affine> toCrs = toCrs(tags);
         Optional<Crs> crs = toCrs.isPresent() ? crs(tags, toCrs.get(), widthPx, heightPx) : Optional.empty();
         Optional<ImagePlace> place = crs.map(c -> new ImagePlace(widthPx, heightPx, toCrs.orElseThrow(), c));
-        return new Read<>(Optional.of(new Imagery(widthPx, heightPx, place.filter(this::isOnEarth))), problems);
+        Optional<Affine> unnamed = crs.isPresent() ? Optional.empty() : toCrs;
+        return new Read<>(
+                Optional.of(new Imagery(widthPx, heightPx, place.filter(this::isOnEarth), unnamed)), problems);
     }
 
     private Optional<GeoTiff> tags() throws IOException {

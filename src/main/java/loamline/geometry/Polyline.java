@@ -1,6 +1,7 @@
 package loamline.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -80,6 +81,30 @@ public record Polyline(List<Point> points) implements Shape {
             nearest = p.distanceTo(foot) < p.distanceTo(nearest) ? foot : nearest;
         }
         return nearest;
+    }
+
+    /** The same line from its other end. */
+    public Polyline reversed() {
+        List<Point> back = new ArrayList<>(points);
+        Collections.reverse(back);
+        return new Polyline(back);
+    }
+
+    /** How far along the line its place nearest to a point is, m; of equals, the first. */
+    public double alongM(Point p) {
+        double nearestM = Double.POSITIVE_INFINITY;
+        double found = 0;
+        double before = 0;
+        for (int i = 1; i < points.size(); i++) {
+            Edge side = new Edge(points.get(i - 1), points.get(i), true, true);
+            Point foot = side.nearestTo(p);
+            if (foot.distanceTo(p) < nearestM) {
+                nearestM = foot.distanceTo(p);
+                found = before + side.from().distanceTo(foot);
+            }
+            before += side.lengthM();
+        }
+        return found;
     }
 
     @Override

@@ -25,11 +25,14 @@ final class GroundSigns {
 
     private GroundSigns() {}
 
+    /** The lot; over an image its line alone, since other washes lie on it. */
     static void lot(Sketch sketch, Yard yard) {
         Pen line = new Pen(sketch.ink(Role.LOT_LINE), EDGE_MM, List.of(4.0, 1.0, 0.8, 1.0));
+        boolean bare = sketch.options().wash() < 1;
+        Paint paint = bare ? Paint.line(line) : Paint.both(sketch.ink(Role.LOT), line);
         yard.all(Boundary.class)
                 .map(boundary -> Region.of(boundary.outline()))
-                .forEach(lot -> sketch.draw(Layer.BOUNDARY, lot, Paint.both(sketch.ink(Role.LOT), line)));
+                .forEach(lot -> sketch.draw(Layer.BOUNDARY, lot, paint));
     }
 
     /** Zones as a wash with a darker edge; a band of tint inside the edge tells neighbours apart. */
@@ -38,7 +41,7 @@ final class GroundSigns {
             Region net = zones.get(i).net();
             Region band = net.minus(net.buffer(-sketch.view().metres(TINT_BAND_MM)));
             Ink tint = sketch.options().palette().tint(i).at(TINT_OPACITY);
-            sketch.draw(Layer.TURF, net, Paint.fill(sketch.ink(Role.TURF)));
+            sketch.draw(Layer.TURF, net, Paint.fill(sketch.wash(Role.TURF)));
             sketch.draw(Layer.TURF, band, Paint.fill(tint));
             sketch.draw(Layer.TURF, net, Paint.line(sketch.pen(Role.TURF_EDGE, EDGE_MM)));
             label(sketch, zones.get(i));
@@ -88,19 +91,19 @@ final class GroundSigns {
                     sketch.draw(
                             Layer.COVERS,
                             ground,
-                            Paint.both(sketch.ink(Role.PAVING), sketch.pen(Role.PAVING_EDGE, EDGE_MM)));
+                            Paint.both(sketch.wash(Role.PAVING), sketch.pen(Role.PAVING_EDGE, EDGE_MM)));
             }
             name(sketch, COVER_RANK, cover.name(), 8, cover.outline());
         });
     }
 
     private static void fill(Sketch sketch, Region ground, Role wash, Role mark, Path pattern) {
-        sketch.draw(Layer.COVERS, ground, Paint.both(sketch.ink(wash), sketch.pen(mark, EDGE_MM)));
+        sketch.draw(Layer.COVERS, ground, Paint.both(sketch.wash(wash), sketch.pen(mark, EDGE_MM)));
         sketch.draw(Layer.COVERS, pattern, Paint.fill(sketch.ink(mark)));
     }
 
     private static void ruled(Sketch sketch, Region ground, Role wash, Role mark, Path pattern) {
-        sketch.draw(Layer.COVERS, ground, Paint.fill(sketch.ink(wash)));
+        sketch.draw(Layer.COVERS, ground, Paint.fill(sketch.wash(wash)));
         sketch.draw(Layer.COVERS, pattern, Paint.line(sketch.pen(mark, PATTERN_MM)));
         sketch.draw(Layer.COVERS, ground, Paint.line(sketch.pen(mark, EDGE_MM)));
     }
@@ -108,7 +111,7 @@ final class GroundSigns {
     static void buildings(Sketch sketch, Yard yard) {
         yard.all(Building.class).forEach(building -> {
             Region ground = Region.of(building.outline());
-            sketch.draw(Layer.BUILDINGS, ground, Paint.fill(sketch.ink(Role.BUILDING)));
+            sketch.draw(Layer.BUILDINGS, ground, Paint.fill(sketch.wash(Role.BUILDING)));
             sketch.draw(
                     Layer.BUILDINGS,
                     Patterns.hatch(ground, sketch.view()),

@@ -45,6 +45,11 @@ public final class Legend {
 
     private Legend() {}
 
+    /** The view of a sample; its scale is a metre to a millimetre. */
+    public static View view() {
+        return VIEW;
+    }
+
     /**
      * One sign.
      *
@@ -54,8 +59,8 @@ public final class Legend {
 
     /** The signs that occur on a map and do not speak for themselves: bags first, then the walk, then the ground. */
     public static List<Entry> of(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
-        SceneOptions small =
-                new SceneOptions(VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of());
+        SceneOptions small = new SceneOptions(
+                VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of(), 1);
         List<Entry> entries = new ArrayList<>(bags(yard, plan, small));
         plan.ifPresent(p -> entries.addAll(ofPlan(p, small)));
         Set<Kind> kinds =

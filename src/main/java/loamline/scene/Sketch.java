@@ -39,6 +39,11 @@ final class Sketch {
         return options.palette().of(role);
     }
 
+    /** The colour of a wash over the ground. */
+    Ink wash(Role role) {
+        return ink(role).at(options.wash());
+    }
+
     Pen pen(Role role, double widthMm) {
         return Pen.solid(ink(role), widthMm);
     }

@@ -47,14 +47,23 @@ public record ImagePainter(Fonts fonts, double dpi, Ink ground) {
         int height = (int) Math.max(1, Math.rint(paper.heightMm() * perMm));
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
-        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setColor(Awt.color(ground));
         graphics.fillRect(0, 0, width, height);
-        graphics.scale(perMm, perMm);
+        draw(graphics, drawing);
+        return image;
+    }
+
+    /** Paints a scene over what an image shows already; the view's upper left corner goes to the image's. */
+    public void paint(Scene scene, BufferedImage over) {
+        draw(over.createGraphics(), canvas -> scene.paint(canvas, new Point(0, 0)));
+    }
+
+    private void draw(Graphics2D graphics, Consumer<Canvas> drawing) {
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        graphics.scale(dpi / MM_PER_INCH, dpi / MM_PER_INCH);
         drawing.accept(new ImageCanvas(graphics, fonts));
         graphics.dispose();
-        return image;
     }
 
     /** The bytes of a PNG; its pHYs chunk tells the resolution. */

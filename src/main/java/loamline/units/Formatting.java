@@ -16,6 +16,8 @@ public final class Formatting {
     /** Significant digits that {@link #editable} keeps: more than a person measures, fewer than arithmetic blurs. */
     public static final int EDITABLE_DIGITS = 9;
 
+    private static final int CONCISE_DIGITS = 4;
+
     /** Decimals of a standard error beyond which it is shown as 0; no measure here is read finer. */
     static final int FINEST_DECIMALS = 6;
 
@@ -49,6 +51,14 @@ public final class Formatting {
      */
     public static Formatted editable(Measure measure, double stored, UnitSystem system) {
         return shortest(measure, stored, system, new MathContext(EDITABLE_DIGITS, RoundingMode.HALF_UP));
+    }
+
+    /**
+     * As {@link #editable}, with {@value #CONCISE_DIGITS} digits: for a field that is read more often than it is edited,
+     * and whose text is read back only once somebody has changed it.
+     */
+    public static Formatted concise(Measure measure, double stored, UnitSystem system) {
+        return shortest(measure, stored, system, new MathContext(CONCISE_DIGITS, RoundingMode.HALF_UP));
     }
 
     /**

@@ -78,6 +78,11 @@ public record Barrier(
         return new Barrier(key, barrier, heightM, gates, solid, Shapes.polyline(shape), extras);
     }
 
+    /** The same barrier with other gaps. */
+    public Barrier withGates(List<Opening> changed) {
+        return new Barrier(key, barrier, heightM, changed, solid, line, extras);
+    }
+
     @Override
     public Barrier withKey(String key) {
         return new Barrier(key, barrier, heightM, gates, solid, line, extras);

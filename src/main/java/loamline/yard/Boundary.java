@@ -28,6 +28,11 @@ public record Boundary(String key, String name, Outline outline, Extras extras) 
         return new Boundary(key, name, Shapes.outline(shape), extras);
     }
 
+    /** The same under another name. */
+    public Boundary withName(String changed) {
+        return new Boundary(key, changed, outline, extras);
+    }
+
     @Override
     public Boundary withKey(String key) {
         return new Boundary(key, name, outline, extras);

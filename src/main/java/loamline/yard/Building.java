@@ -31,6 +31,11 @@ public record Building(String key, String name, double heightM, double eaveM, Ou
         return new Building(key, name, heightM, eaveM, Shapes.outline(shape), extras);
     }
 
+    /** The same under another name. */
+    public Building withName(String changed) {
+        return new Building(key, changed, heightM, eaveM, outline, extras);
+    }
+
     @Override
     public Building withKey(String key) {
         return new Building(key, name, heightM, eaveM, outline, extras);

@@ -25,20 +25,7 @@ final class CheckWords {
     /** Kind and name, as in {@code turf “front”}. */
     static String name(Feature feature) {
         String kind = feature.kind().map(Kind::word).orElse("feature");
-        String name = "";
-        if (feature instanceof Boundary boundary) {
-            name = boundary.name();
-        } else if (feature instanceof Turf turf) {
-            name = turf.zone();
-        } else if (feature instanceof Cover cover) {
-            name = cover.name();
-        } else if (feature instanceof Building building) {
-            name = building.name();
-        } else if (feature instanceof Head head) {
-            name = head.id();
-        } else if (feature instanceof Core core) {
-            name = core.id();
-        }
+        String name = Naming.given(feature);
         return name.isBlank() ? kind : kind + " “" + name + "”";
     }
 

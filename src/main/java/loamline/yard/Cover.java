@@ -40,6 +40,11 @@ public record Cover(String key, Kind cover, String name, Outline outline, Extras
         return new Cover(key, cover, name, Shapes.outline(shape), extras);
     }
 
+    /** The same under another name. */
+    public Cover withName(String changed) {
+        return new Cover(key, cover, changed, outline, extras);
+    }
+
     @Override
     public Cover withKey(String key) {
         return new Cover(key, cover, name, outline, extras);

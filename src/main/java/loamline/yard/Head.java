@@ -68,6 +68,45 @@ public record Head(
                 extras);
     }
 
+    /** The same head under another id. */
+    public Head withId(String changed) {
+        return new Head(
+                key,
+                changed,
+                valve,
+                headClass,
+                radiusM,
+                arcStartDeg,
+                arcSweepDeg,
+                flowLpm,
+                profile,
+                mountM,
+                at,
+                extras);
+    }
+
+    /** The same head with another radius of throw, m. */
+    public Head withRadiusM(double changed) {
+        return new Head(
+                key,
+                id,
+                valve,
+                headClass,
+                OptionalDouble.of(changed),
+                arcStartDeg,
+                arcSweepDeg,
+                flowLpm,
+                profile,
+                mountM,
+                at,
+                extras);
+    }
+
+    /** The same head with another arc: azimuth of its first edge and 1 to 360 degrees clockwise from there. */
+    public Head withArc(double startDeg, double sweepDeg) {
+        return new Head(key, id, valve, headClass, radiusM, startDeg, sweepDeg, flowLpm, profile, mountM, at, extras);
+    }
+
     @Override
     public Head withKey(String key) {
         return new Head(

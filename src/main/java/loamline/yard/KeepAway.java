@@ -28,6 +28,16 @@ public record KeepAway(String key, double radiusM, String reason, Shape place, E
         return new KeepAway(key, radiusM, reason, shape, extras);
     }
 
+    /** The same spot with another distance to stay off, m. */
+    public KeepAway withRadiusM(double changed) {
+        return new KeepAway(key, changed, reason, place, extras);
+    }
+
+    /** The same spot for another reason. */
+    public KeepAway withReason(String changed) {
+        return new KeepAway(key, radiusM, changed, place, extras);
+    }
+
     @Override
     public KeepAway withKey(String key) {
         return new KeepAway(key, radiusM, reason, place, extras);

@@ -66,6 +66,14 @@ record Limit<F extends Feature>(
                 .toList();
     }
 
+    /** The limit of a property as bounds, if it has one. */
+    static Optional<Bounds> bounds(Class<? extends Feature> type, String property) {
+        return ALL.stream()
+                .filter(limit -> limit.type.equals(type) && limit.property.equals(property))
+                .findFirst()
+                .map(limit -> new Bounds(limit.least, limit.likely, limit.most));
+    }
+
     private static <F extends Feature> Limit<F> given(
             Class<F> type, String property, Function<F, OptionalDouble> value) {
         return new Limit<>(type, property, value, -NO_LIMIT, NO_LIMIT, NO_LIMIT);

@@ -62,6 +62,21 @@ public record Tree(
                 extras);
     }
 
+    /** The same tree with another crown, m. */
+    public Tree withCrownRadiusM(double changed) {
+        return new Tree(
+                key,
+                OptionalDouble.of(changed),
+                heightM,
+                trunkRadiusM,
+                evergreen,
+                transmission,
+                baseM,
+                cylinder,
+                at,
+                extras);
+    }
+
     @Override
     public Tree withKey(String key) {
         return new Tree(key, crownRadiusM, heightM, trunkRadiusM, evergreen, transmission, baseM, cylinder, at, extras);

@@ -30,6 +30,11 @@ public record Trouble(String key, String note, OptionalInt quality, Outline outl
         return new Trouble(key, note, quality, Shapes.outline(shape), extras);
     }
 
+    /** The same with another note. */
+    public Trouble withNote(String changed) {
+        return new Trouble(key, changed, quality, outline, extras);
+    }
+
     @Override
     public Trouble withKey(String key) {
         return new Trouble(key, note, quality, outline, extras);

@@ -45,6 +45,11 @@ public record Turf(
         return new Turf(key, zone, grass, trouble, slopePct, bag, Shapes.outline(shape), extras);
     }
 
+    /** The same under the name of another zone. */
+    public Turf withZone(String changed) {
+        return new Turf(key, changed, grass, trouble, slopePct, bag, outline, extras);
+    }
+
     @Override
     public Turf withKey(String key) {
         return new Turf(key, zone, grass, trouble, slopePct, bag, outline, extras);

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import loamline.files.GeoJson;
 import loamline.files.ProjectFile;
@@ -25,8 +26,8 @@ record DemoFiles(String project, String geoJson, BufferedImage picture, Grid gri
     /** All files of a yard, in memory. */
     static DemoFiles of(DemoYard demo) {
         Grid grid = Grid.of(demo);
-        Backdrop backdrop =
-                new Backdrop(demo.file() + ".tif", grid.width(), grid.height(), grid.placement(), 0, 1, Extras.NONE);
+        Backdrop backdrop = new Backdrop(
+                demo.file() + ".tif", grid.width(), grid.height(), grid.placement(), 0, 1, List.of(), Extras.NONE);
         Yard yard = demo.yard();
         return new DemoFiles(
                 ProjectFile.write(yard.withBackdrop(Optional.of(backdrop))),

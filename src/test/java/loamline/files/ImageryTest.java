@@ -133,13 +133,15 @@ class ImageryTest {
     void metresRoundZeroAreNoDegrees() throws Exception {
         Path yard = picture("yard.png");
         beside("yard.pgw", "0.15\n0\n0\n-0.15\n0\n0\n");
-        assertThat(Imagery.read(yard).problems()).extracting(Problem::code).containsExactly("IMAGE_SYSTEM_UNKNOWN");
+        Read<Imagery> read = Imagery.read(yard);
+        assertThat(read.problems()).extracting(Problem::code).containsExactly("IMAGE_SYSTEM_UNKNOWN");
+        assertThat(read.value().orElseThrow().unnamed()).contains(new Affine(0.15, 0, -0.075, 0, -0.15, 0.075));
     }
 
     @Test
     void aPlainPictureHasASizeOnly() throws Exception {
         Read<Imagery> read = Imagery.read(picture("yard.jpg"));
-        assertThat(read.value()).contains(new Imagery(40, 30, Optional.empty()));
+        assertThat(read.value()).contains(new Imagery(40, 30, Optional.empty(), Optional.empty()));
         assertThat(read.problems()).extracting(Problem::code).containsExactly("IMAGE_WITHOUT_PLACE");
     }
 
@@ -177,7 +179,7 @@ class ImageryTest {
         Path yard = picture("yard.png");
         beside("yard.pgw", "not numbers");
         Read<Imagery> read = Imagery.read(yard);
-        assertThat(read.value()).contains(new Imagery(40, 30, Optional.empty()));
+        assertThat(read.value()).contains(new Imagery(40, 30, Optional.empty(), Optional.empty()));
         assertThat(read.problems()).extracting(Problem::code).containsExactly("IMAGE_PLACE_UNREADABLE");
         Files.delete(folder.resolve("yard.pgw"));
         beside("yard.png.aux.xml", "<!DOCTYPE a [<!ENTITY b SYSTEM 'file:///etc/passwd'>]><SRS>&b;</SRS>");

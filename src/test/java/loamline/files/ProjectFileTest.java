@@ -17,6 +17,7 @@ import loamline.place.Frame;
 import loamline.place.LonLat;
 import loamline.yard.Extras;
 import loamline.yard.Gate;
+import loamline.yard.KnownDistance;
 import loamline.yard.Unknown;
 import loamline.yard.Yard;
 import org.junit.jupiter.api.Test;
@@ -116,6 +117,18 @@ class ProjectFileTest {
         Yard yard = read.value().orElseThrow();
         assertThat(yard.features()).hasSize(4).allMatch(f -> f instanceof Unknown);
         assertThat(read(ProjectFile.write(yard), Migrations.KNOWN).value()).contains(yard);
+    }
+
+    @Test
+    void knownDistancesAreReadAndThoseThatCannotBeAreToldAndLeftOut() {
+        Read<Yard> read = read(
+                "{\"format\":\"loamline-yard\",\"schema\":1,\"backdrop\":{\"file\":\"a.png\",\"widthPx\":9,\"heightPx\":9,"
+                        + "\"placement\":[1,0,0,0,-1,9],\"knownDistances\":"
+                        + "[[1,2,7,2,6.1],[1,2,1,2,5],[1,2,3,4,-5],[1,2,3,4],7,[1,2,3,4,\"5\"]]}}",
+                Migrations.KNOWN);
+        assertThat(read.value().orElseThrow().backdrop().orElseThrow().knownDistances())
+                .containsExactly(new KnownDistance(new Point(1, 2), new Point(7, 2), 6.1));
+        assertThat(read.problems()).hasSize(5).allMatch(p -> p.code().equals("KNOWN_DISTANCE_UNUSABLE"));
     }
 
     @Test

@@ -32,6 +32,7 @@ import loamline.yard.Head;
 import loamline.yard.HeadClass;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
+import loamline.yard.KnownDistance;
 import loamline.yard.Panel;
 import loamline.yard.PlanOptions;
 import loamline.yard.Probe;
@@ -193,6 +194,9 @@ final class RandomYards {
                 new Backdrop.Placement(odd(), odd(), odd(), odd(), odd(), odd()),
                 odd(),
                 odd(),
+                IntStream.range(0, random.nextInt(3))
+                        .mapToObj(i -> new KnownDistance(new Point(i, odd()), new Point(9, odd()), 1 + i))
+                        .toList(),
                 extras());
     }
 

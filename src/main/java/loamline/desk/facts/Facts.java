@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import loamline.account.Account;
-import loamline.account.Source;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.sampling.CorePlan;
@@ -16,6 +14,7 @@ import loamline.units.Formatted;
 import loamline.units.Formatting;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
+import loamline.yard.Feature;
 import loamline.yard.Kind;
 import loamline.yard.Zone;
 
@@ -23,39 +22,24 @@ import loamline.yard.Zone;
  * What the facts say of the selection.
  *
  * @param title what is selected
- * @param where where it belongs, in a line
- * @param rows name, number and unit
- * @param why how its main number came about
+ * @param where where it belongs, in a line; may be empty
+ * @param rows what was computed or is known
+ * @param fields what can be changed in place
  */
-public record Facts(String title, String where, List<Row> rows, Optional<Why> why) {
-    /** A fact: its name, its number or word, and its unit. */
-    public record Row(String name, String value, String unit) {
-        Row(String name, Formatted formatted) {
-            this(name, formatted.number(), formatted.unit());
-        }
+record Facts(String title, String where, List<Row> rows, List<Field> fields) {
+    Facts {
+        rows = List.copyOf(rows);
+        fields = List.copyOf(fields);
     }
 
-    /** An account in words: formula, what was put in, what it means, where it comes from. */
-    public record Why(String formula, String inputs, String note, String sources) {
-        static Why of(Account account) {
-            String inputs = account.inputs().entrySet().stream()
-                    .map(input -> input.getKey() + " = " + shown(input.getValue()))
-                    .collect(Collectors.joining(", "));
-            String sources = account.sources().stream().map(Source::citation).collect(Collectors.joining("; "));
-            return new Why(account.formula(), inputs, account.note(), sources);
+    /** The facts of the features that are selected, else of the core, the zone, or the yard as a whole. */
+    static Facts of(Results results, Selection selection, UnitSystem units) {
+        List<Feature> features = selection.keys().stream()
+                .flatMap(key -> results.yard().feature(key).stream())
+                .toList();
+        if (!features.isEmpty()) {
+            return FeatureFacts.of(features, results.yard(), units);
         }
-
-        private static String shown(Object value) {
-            return value instanceof Double number
-                    ? new java.math.BigDecimal(number)
-                            .round(new java.math.MathContext(6))
-                            .stripTrailingZeros()
-                            .toPlainString()
-                    : String.valueOf(value);
-        }
-    }
-
-    public static Facts of(Results results, Selection selection, UnitSystem units) {
         Optional<Facts> core = results.plan()
                 .flatMap(plan -> plan.cores().stream()
                         .filter(c -> c.id().equals(selection.core()))
@@ -73,14 +57,22 @@ public record Facts(String title, String where, List<Row> rows, Optional<Why> wh
                 .filter(c -> c.name().equals(core.composite()))
                 .findFirst()
                 .orElseThrow();
+        String bagKey = "/composites/" + plan.composites().indexOf(bag);
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("Stands for", Formatting.format(Measure.AREA, bag.areaM2() / bag.cores(), units)));
-        rows.add(new Row(
+        rows.add(Row.of(
+                "Stands for",
+                Formatting.format(Measure.AREA, bag.areaM2() / bag.cores(), units),
+                account(plan, "/cores/" + plan.cores().indexOf(core))));
+        rows.add(fact(
                 "Probe to", Formatting.format(Measure.SMALL_LENGTH, bag.probe().depthM() * 1000, units)));
-        core.order().ifPresent(order -> rows.add(new Row("Stop", String.valueOf(order), "of the walk")));
+        rows.add(Row.of(
+                "Soil in the bag",
+                Formatting.format(Measure.VOLUME_SMALL, bag.volumeMl(), units),
+                account(plan, bagKey + "/probe/volumeMl")));
+        core.order().ifPresent(order -> rows.add(Row.plain("Stop", String.valueOf(order), "of the walk")));
         plan.cores().stream()
                 .filter(spare -> spare.spareOf().filter(core.id()::equals).isPresent())
-                .forEach(spare -> rows.add(new Row(
+                .forEach(spare -> rows.add(fact(
                         "Spare " + spare.id(),
                         Formatting.format(Measure.LENGTH, spare.at().distanceTo(core.at()), units))));
         String what = core.spareOf().map(of -> "Spare of " + of).orElse("Core " + core.id());
@@ -88,43 +80,56 @@ public record Facts(String title, String where, List<Row> rows, Optional<Why> wh
                 + (core.stratum() > 0
                         ? " · stratum " + core.stratum() + " of " + bag.strata().size()
                         : "");
-        return new Facts(
-                what, where, rows, why(plan.accounts(), "/cores/" + plan.cores().indexOf(core)));
+        return new Facts(what, where, rows, List.of());
     }
 
     private static Facts ofZone(Zone zone, UnitSystem units) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row(
-                "Net turf", Formatting.withStandardError(Measure.AREA, zone.netAreaM2(), zone.areaSeM2(), units)));
-        rows.add(new Row("Outlined", Formatting.format(Measure.AREA, zone.grossM2(), units)));
+        rows.add(Row.of(
+                "Net turf",
+                Formatting.withStandardError(Measure.AREA, zone.netAreaM2(), zone.areaSeM2(), units),
+                Optional.ofNullable(zone.accounts().get("netAreaM2"))));
+        rows.add(Row.of(
+                "Standard error",
+                Formatting.format(Measure.AREA, zone.areaSeM2(), units),
+                Optional.ofNullable(zone.accounts().get("areaSeM2"))));
+        rows.add(fact("Outlined", Formatting.format(Measure.AREA, zone.grossM2(), units)));
         for (Map.Entry<Kind, Double> taken : zone.minusM2().entrySet()) {
-            rows.add(
-                    new Row("less " + taken.getKey().word(), Formatting.format(Measure.AREA, taken.getValue(), units)));
+            rows.add(fact("less " + taken.getKey().word(), Formatting.format(Measure.AREA, taken.getValue(), units)));
         }
-        rows.add(new Row("Edge", Formatting.format(Measure.LENGTH, zone.net().perimeterM(), units, 0)));
-        return new Facts(
-                zone.name(),
-                zone.grass().isBlank() ? "zone" : "zone · " + zone.grass(),
-                rows,
-                why(zone.accounts(), "netAreaM2"));
+        rows.add(fact("Edge", Formatting.format(Measure.LENGTH, zone.net().perimeterM(), units, 0)));
+        String where = zone.grass().isBlank() ? "zone" : "zone · " + zone.grass();
+        return new Facts(zone.name(), where, rows, List.of());
     }
 
     private static Facts ofYard(Results results, UnitSystem units) {
         List<Row> rows = new ArrayList<>();
         for (Zone zone : results.zones()) {
-            rows.add(new Row(zone.name(), Formatting.format(Measure.AREA, zone.netAreaM2(), units)));
+            rows.add(Row.of(
+                    zone.name(),
+                    Formatting.format(Measure.AREA, zone.netAreaM2(), units),
+                    Optional.ofNullable(zone.accounts().get("netAreaM2"))));
         }
-        for (CorePlan.Walk walk : results.plan().map(CorePlan::walks).orElse(List.of())) {
-            rows.add(new Row("Walk " + walk.composite(), Formatting.format(Measure.LENGTH, walk.lengthM(), units, 0)));
+        List<CorePlan.Walk> walks = results.plan().map(CorePlan::walks).orElse(List.of());
+        for (int i = 0; i < walks.size(); i++) {
+            rows.add(Row.of(
+                    "Walk " + walks.get(i).composite(),
+                    Formatting.format(Measure.LENGTH, walks.get(i).lengthM(), units, 0),
+                    account(results.plan().orElseThrow(), "/walks/" + i + "/lengthM")));
         }
+        String name = results.yard().name();
         return new Facts(
-                results.yard().name().isBlank() ? "Yard" : results.yard().name(),
-                "Click a core or a zone to see its facts.",
+                name.isBlank() ? "Yard" : name,
+                rows.isEmpty() ? "What you trace tells its facts here." : "Click anything on the map to see its facts.",
                 rows,
-                results.plan().flatMap(plan -> why(plan.accounts(), "/walks/0/lengthM")));
+                List.of());
     }
 
-    private static Optional<Why> why(Map<String, Account> accounts, String key) {
-        return Optional.ofNullable(accounts.get(key)).map(Why::of);
+    private static Row fact(String name, Formatted formatted) {
+        return Row.of(name, formatted, Optional.empty());
+    }
+
+    private static Optional<Account> account(CorePlan plan, String key) {
+        return Optional.ofNullable(plan.accounts().get(key));
     }
 }

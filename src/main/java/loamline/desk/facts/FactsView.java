@@ -1,33 +1,79 @@
 package loamline.desk.facts;
 
-import javafx.scene.Node;
+import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Session;
+import loamline.desk.theme.Icons;
+import loamline.desk.theme.Words;
+import org.kordamp.ikonli.feather.Feather;
 
-/** The facts about what is selected, with the account of its main number. */
-public final class FactsView extends ScrollPane {
+/** The facts about what is selected, editable in place; folds away to a narrow strip. */
+public final class FactsView extends BorderPane {
     private final Session session;
-    private final VBox content = new VBox();
+    private final BooleanProperty folded = new SimpleBooleanProperty();
+    private final Button fold = new Button();
+    private final Label title = Words.wrapped("", "facts-title");
+    private final Label where = Words.wrapped("", "soft");
+    private final VBox rows = new VBox();
+    private final VBox fields = new VBox();
+    private final ScrollPane scroll = new ScrollPane();
+    private Facts shown = new Facts("", "", List.of(), List.of());
 
     public FactsView(Session session) {
         this.session = session;
         getStyleClass().add("facts");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
+        fold.getStyleClass().add("fold");
+        fold.setOnAction(e -> folded.set(!folded.get()));
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        rows.getStyleClass().add("facts-rows");
+        fields.getStyleClass().add("facts-fields");
+        VBox content = new VBox(where, rows, fields);
         content.getStyleClass().add("facts-content");
-        setContent(content);
-        session.results().addListener((o, before, now) -> fill());
-        session.selection().addListener((o, before, now) -> fill());
-        session.units().addListener((o, before, now) -> fill());
+        scroll.setContent(content);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        folded.addListener((o, before, now) -> layOut());
+        InvalidationListener changed = o -> fill();
+        session.results().addListener(changed);
+        session.selection().addListener(changed);
+        session.units().addListener(changed);
+        layOut();
+        fill();
+    }
+
+    /** Whether only a strip is left to be seen. */
+    public BooleanProperty folded() {
+        return folded;
+    }
+
+    private void layOut() {
+        boolean away = folded.get();
+        String help = away ? "Show the facts (F8)" : "Fold the facts away (F8)";
+        fold.setGraphic(Icons.of(away ? Feather.CHEVRON_LEFT : Feather.CHEVRON_RIGHT));
+        fold.setTooltip(new Tooltip(help));
+        fold.setAccessibleText(help);
+        HBox head = away ? new HBox(fold) : new HBox(8, title, fold);
+        head.getStyleClass().add(away ? "facts-strip" : "facts-head");
+        setTop(head);
+        setCenter(away ? null : scroll);
+        getStyleClass().remove("facts-folded");
+        if (away) {
+            getStyleClass().add("facts-folded");
+        }
     }
 
     private void fill() {
-        content.getChildren().clear();
         session.results()
                 .get()
                 .map(results -> Facts.of(
@@ -35,47 +81,40 @@ public final class FactsView extends ScrollPane {
                 .ifPresent(this::show);
     }
 
+    /** Facts of the same make are filled in where they stand, so that a field keeps what is being typed. */
     private void show(Facts facts) {
-        content.getChildren().addAll(words(facts.title(), "facts-title"), words(facts.where(), "soft"));
-        facts.rows().forEach(row -> content.getChildren().add(row(row)));
-        facts.why().ifPresent(why -> content.getChildren().add(account(why)));
+        title.setText(facts.title());
+        where.setText(facts.where());
+        if (make(facts).equals(make(shown))) {
+            for (int i = 0; i < facts.rows().size(); i++) {
+                ((RowView) rows.getChildren().get(i)).show(facts.rows().get(i));
+            }
+            for (int i = 0; i < facts.fields().size(); i++) {
+                ((FieldEditor) fields.getChildren().get(i)).show(facts.fields().get(i));
+            }
+        } else {
+            rows.getChildren().setAll(facts.rows().stream().map(RowView::new).toList());
+            fields.getChildren()
+                    .setAll(facts.fields().stream()
+                            .map(field -> new FieldEditor(field, this::set))
+                            .toList());
+        }
+        shown = facts;
     }
 
-    private static Node row(Facts.Row row) {
-        Label name = new Label(row.name());
-        name.setWrapText(true);
-        name.setMinWidth(0);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        Label value = new Label(row.value());
-        value.getStyleClass().add("fact-value");
-        value.setMinWidth(Region.USE_PREF_SIZE);
-        Label unit = new Label(row.unit());
-        unit.getStyleClass().add("soft");
-        unit.setMinWidth(Region.USE_PREF_SIZE);
-        HBox line = new HBox(4, name, gap, value, unit);
-        line.getStyleClass().add("fact");
-        return line;
+    private static List<Object> make(Facts facts) {
+        return List.of(
+                facts.rows().stream()
+                        .map(row -> row.name() + row.why().isPresent())
+                        .toList(),
+                facts.fields().stream().map(Field::spec).toList(),
+                facts.fields().stream().map(Field::keys).toList());
     }
 
-    private static Node account(Facts.Why why) {
-        VBox box = new VBox(
-                6,
-                words("Why", "why-title"),
-                words(why.note(), "body"),
-                words(why.formula(), "formula"),
-                words(why.inputs(), "soft"),
-                words(why.sources(), "soft"));
-        box.getStyleClass().add("why");
-        return box;
-    }
-
-    private static Label words(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        label.setManaged(!text.isBlank());
-        return label;
+    private String set(Field field, String text) {
+        Field.Answer answer = field.answer(
+                text, session.history().get().now(), session.units().get());
+        answer.edit().ifPresent(step -> session.edit(step.label(), step.after()));
+        return answer.complaint();
     }
 }

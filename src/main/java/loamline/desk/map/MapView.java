@@ -1,251 +1,357 @@
 package loamline.desk.map;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import javafx.application.Platform;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.input.ContextMenuEvent;
+import javafx.scene.layout.Background;
+import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
+import javafx.scene.shape.Rectangle;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.desk.session.Session;
+import loamline.desk.tool.Guide;
+import loamline.desk.tool.ToolHost;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
+import loamline.sampling.CorePlan;
 import loamline.scene.Palette;
 import loamline.scene.Role;
-import loamline.sheets.Fonts;
-import loamline.units.UnitSystem;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The map: snapshot, draw in the background, show. While a picture is being drawn the last one is moved and scaled
- * with the view, and the selection is drawn on top at once.
+ * The map. From below: the picture of yard and image, drawn in the background; guides and the selection, drawn at
+ * once; scale bar, north arrow, readout and the list of layers, which stay where they are.
  */
 public final class MapView extends Region {
-    private static final double ZOOM_STEP = 1.25;
-    private static final double PAN_STEP_PX = 60;
     private static final double PICK_REACH_PX = 12;
-    private static final double HALO_PX = 15;
-
-    /** Pixels the mouse may slip in a click. */
-    private static final double CLICK_SLIP_PX = 4;
+    private static final double EDGE_PX = 12;
 
     private final Session session;
-    private final Canvas canvas = new Canvas();
-    private final ExecutorService drawing = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "loamline map");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ToolHost host;
+    private final Camera camera = new Camera();
+    private final MapLayers layers = new MapLayers();
+    private final BackdropSource backdrop;
+    private final PictureLayer picture = new PictureLayer();
+    private final Overlay overlay = new Overlay();
+    private final WalkRunner runner = new WalkRunner(camera.viewport());
+    private final Furniture furniture = new Furniture();
+    private final ScreenText text = new ScreenText();
+    private final Readout readout = new Readout();
+    private final LayersView layerList;
+    private final MissingImage missing = new MissingImage(() -> this.find.run());
+    private final Rectangle window = new Rectangle();
+    private final BooleanProperty reducedMotion = new SimpleBooleanProperty();
     private Palette palette = Palette.LIGHT;
-    private Viewport viewport = new Viewport(new Point(0, 0), 0.1, 1, 1);
-    private @Nullable MapPicture picture;
-    private @Nullable Fonts fonts;
-    private volatile long asked;
-    private long drawn;
+    private Optional<CorePlan> plan = Optional.empty();
+    private Optional<Point> pointer = Optional.empty();
+    private Supplier<Optional<ContextMenu>> menu = Optional::empty;
+    private Picker picker = Selection::at;
+    private Runnable find = () -> {};
+    private Letters letters = typed -> false;
+    private long content;
     private boolean fitted;
-    private double pressedX;
-    private double pressedY;
-    private double draggedX;
-    private double draggedY;
 
-    public MapView(Session session) {
+    /** Finds what is to be selected at a place. */
+    public interface Picker {
+        Selection at(Point place, double reachM, Results results);
+    }
+
+    /** @param host holds the tool that gets all inputs first */
+    public MapView(Session session, ToolHost host) {
         this.session = session;
+        this.host = host;
+        backdrop = new BackdropSource(session);
+        layerList = new LayersView(session, layers);
         getStyleClass().add("map");
-        getChildren().add(canvas);
         setFocusTraversable(true);
         setAccessibleText("Map of the yard");
-        session.results().addListener((o, before, now) -> {
-            fitted = fitted && now.isPresent();
-            refresh();
-        });
-        session.units().addListener((o, before, now) -> refresh());
-        session.selection().addListener((o, before, now) -> show());
-        addEventHandler(ScrollEvent.SCROLL, this::scrolled);
-        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
-        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
-        addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::keyed);
+        setClip(window);
+        getChildren().addAll(picture, overlay, runner, furniture.bar(), furniture.north(), readout, missing, layerList);
+        new MapInput(this, camera, host, new Rest());
+        addEventHandler(ContextMenuEvent.CONTEXT_MENU_REQUESTED, this::openMenu);
+        listen();
+        setPalette(Palette.LIGHT);
     }
 
+    private void listen() {
+        session.results().addListener((o, before, now) -> follow(now));
+        session.units().addListener((o, before, now) -> {
+            changed();
+            drawFurniture();
+        });
+        session.selection().addListener((o, before, now) -> drawOverlay());
+        layers.shown().addListener((o, before, now) -> changed());
+        backdrop.state().addListener((o, before, now) -> {
+            missing.say(now.trouble());
+            changed();
+        });
+        camera.viewport().addListener((o, before, now) -> {
+            refresh();
+            if (before.metresPerPx() != now.metresPerPx()) {
+                drawFurniture();
+            }
+        });
+        host.current().addListener((o, before, now) -> toolChanged());
+        toolChanged();
+        follow(session.results().get());
+    }
+
+    /** The colours to draw in. */
     public void setPalette(Palette changed) {
         palette = changed;
-        refresh();
+        setBackground(new Background(new BackgroundFill(ScreenCanvas.color(palette.of(Role.PAPER)), null, null)));
+        changed();
+        drawFurniture();
     }
 
-    /** Shows the whole yard. */
-    public void fit() {
-        Optional<Box> box =
-                session.results().get().flatMap(results -> results.yard().box());
-        if (box.isPresent() && getWidth() > 0 && getHeight() > 0) {
-            viewport = Viewport.fitting(box.get(), getWidth(), getHeight());
-            fitted = true;
-            refresh();
-        }
+    /** Opens the menu of what a right click has selected; empty opens none. */
+    public void setMenu(Supplier<Optional<ContextMenu>> supplier) {
+        menu = supplier;
     }
 
-    void zoom(double factor) {
-        change(viewport.zoomed(factor, getWidth() / 2, getHeight() / 2));
+    /** What a letter means that neither the tool nor the map knows. */
+    @FunctionalInterface
+    public interface Letters {
+        boolean typed(char letter);
     }
 
-    private void change(Viewport changed) {
-        viewport = changed;
-        refresh();
+    /** Given letters that neither the tool nor the map knows. */
+    public void setLetters(Letters taker) {
+        letters = taker;
     }
 
-    @Override
-    protected void layoutChildren() {
-        if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
-            canvas.setWidth(getWidth());
-            canvas.setHeight(getHeight());
-            viewport = viewport.resized(Math.max(1, getWidth()), Math.max(1, getHeight()));
-            refresh();
-        }
+    /** What clicks select that the tool left alone. */
+    public void setPicker(Picker finder) {
+        picker = finder;
     }
 
-    /** Asks for a picture of what is to be seen now, and shows the last one meanwhile. */
-    private void refresh() {
-        Optional<Results> results = session.results().get();
-        if (results.isPresent() && !fitted) {
-            fit();
-            return;
-        }
-        show();
-        if (results.isEmpty() || getWidth() < 1 || getHeight() < 1) {
-            return;
-        }
-        long ticket = asked + 1;
-        asked = ticket;
-        Viewport wanted = viewport;
-        Palette colours = palette;
-        var units = session.units().get();
-        double pixels = getScene() == null ? 1 : getScene().getWindow().getOutputScaleX();
-        drawing.execute(() -> draw(ticket, results.get(), wanted, colours, units, pixels));
+    /** Called when the person wants to look for the image that is missing. */
+    public void setOnFindImage(Runnable action) {
+        find = action;
     }
 
-    private void draw(long ticket, Results results, Viewport wanted, Palette colours, UnitSystem units, double pixels) {
-        if (ticket == asked) {
-            MapPicture made = MapPicture.of(results, wanted, colours, units, pixels, fonts());
-            Platform.runLater(() -> {
-                picture = made;
-                drawn = ticket;
-                show();
-            });
-        }
+    /** The image under the yard: the folder it is named from, and how far it is read. */
+    public BackdropSource backdrop() {
+        return backdrop;
     }
 
-    /** Loaded by the drawing thread when it draws first. */
-    private Fonts fonts() {
-        Fonts loaded = fonts == null ? new Fonts() : fonts;
-        fonts = loaded;
-        return loaded;
+    /** Which layers are to be seen. */
+    public MapLayers layers() {
+        return layers;
     }
 
-    /** Whether the picture shows what was asked for last. */
+    /** Whether the system asks for less motion; then the walk does not run. */
+    public BooleanProperty reducedMotion() {
+        return reducedMotion;
+    }
+
+    /** Told whenever a new picture is shown. */
+    void onPicture(Runnable told) {
+        picture.onShown(told);
+    }
+
+    /** Whether the picture shows the yard as it was asked for last. */
     boolean isCurrent() {
-        return drawn == asked;
+        return picture.isCurrent();
     }
 
-    /** What the map is of. */
     Session session() {
         return session;
     }
 
-    /** The ground that is in sight. */
-    Viewport viewport() {
-        return viewport;
+    Camera camera() {
+        return camera;
     }
 
-    /** Paints the canvas: the last picture where it belongs by now, and the selection. */
-    private void show() {
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        var paper = palette.of(Role.PAPER);
-        g.setFill(Color.rgb(paper.red(), paper.green(), paper.blue()));
-        g.fillRect(0, 0, getWidth(), getHeight());
-        MapPicture last = picture;
-        if (last != null) {
-            Viewport was = last.viewport();
-            Point corner = was.ground(0, 0);
-            double scale = was.metresPerPx() / viewport.metresPerPx();
-            g.drawImage(
-                    last.image(),
-                    viewport.xPx(corner),
-                    viewport.yPx(corner),
-                    was.widthPx() * scale,
-                    was.heightPx() * scale);
-        }
-        showSelection(g);
+    /** Shows the whole yard; one without a drawing, its image. */
+    public void fit() {
+        extent().ifPresent(this::show);
     }
 
-    private void showSelection(GraphicsContext g) {
-        session.results().get().flatMap(this::selectedPlace).ifPresent(at -> {
-            var select = palette.of(Role.SELECT);
-            g.setStroke(Color.rgb(select.red(), select.green(), select.blue()));
-            g.setLineWidth(3);
-            g.strokeOval(viewport.xPx(at) - HALO_PX, viewport.yPx(at) - HALO_PX, 2 * HALO_PX, 2 * HALO_PX);
-        });
-    }
-
-    private Optional<Point> selectedPlace(Results results) {
-        String id = session.selection().get().core();
-        return results.plan().stream()
-                .flatMap(plan -> plan.cores().stream())
-                .filter(core -> core.id().equals(id))
-                .map(core -> core.at())
-                .findFirst();
-    }
-
-    private void scrolled(ScrollEvent e) {
-        if (e.getDeltaY() != 0) {
-            change(viewport.zoomed(e.getDeltaY() > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, e.getX(), e.getY()));
-        }
-        e.consume();
-    }
-
-    private void pressed(MouseEvent e) {
-        requestFocus();
-        pressedX = draggedX = e.getX();
-        pressedY = draggedY = e.getY();
-    }
-
-    private void dragged(MouseEvent e) {
-        change(viewport.moved(e.getX() - draggedX, e.getY() - draggedY));
-        draggedX = e.getX();
-        draggedY = e.getY();
-    }
-
-    private void released(MouseEvent e) {
-        boolean click = Math.hypot(e.getX() - pressedX, e.getY() - pressedY) <= CLICK_SLIP_PX;
-        if (click) {
-            double reachM = PICK_REACH_PX * viewport.metresPerPx();
-            Point place = viewport.ground(e.getX(), e.getY());
-            session.results().get().ifPresent(r -> session.selection().set(Selection.at(place, reachM, r)));
+    /** Shows a part of the ground, as large as fits. */
+    public void show(Box ground) {
+        if (getWidth() > 0 && getHeight() > 0) {
+            camera.fit(ground);
         }
     }
 
-    private void keyed(KeyEvent e) {
-        KeyCode key = e.getCode();
-        if (key == KeyCode.F) {
-            fit();
-        } else if (key == KeyCode.PLUS || key == KeyCode.EQUALS || key == KeyCode.ADD) {
-            zoom(ZOOM_STEP);
-        } else if (key == KeyCode.MINUS || key == KeyCode.SUBTRACT) {
-            zoom(1 / ZOOM_STEP);
-        } else if (key == KeyCode.ESCAPE) {
-            session.selection().set(Selection.NOTHING);
-        } else if (key.isArrowKey()) {
-            double dx = key == KeyCode.LEFT ? 1 : key == KeyCode.RIGHT ? -1 : 0;
-            double dy = key == KeyCode.UP ? 1 : key == KeyCode.DOWN ? -1 : 0;
-            change(viewport.moved(dx * PAN_STEP_PX, dy * PAN_STEP_PX));
-        } else {
+    /** The folder of the yard's file, from which its image is named. */
+    public void setFolder(Optional<Path> folder) {
+        backdrop.folder().set(folder);
+    }
+
+    /** Brings a place to the middle, at the scale there is. */
+    public void centreOn(Point place) {
+        camera.centreOn(place);
+    }
+
+    /** Runs a dot along the walk once, in a few seconds; nothing without a walk or with reduced motion. */
+    public void runWalk() {
+        if (!reducedMotion.get()) {
+            plan.flatMap(WalkPace::of).ifPresent(pace -> runner.start(pace, palette));
+        }
+    }
+
+    private Optional<Box> extent() {
+        return session.results().get().flatMap(results -> Extent.of(results.yard()));
+    }
+
+    /** Takes up new results; the last plan stays in sight while the next is being made. */
+    private void follow(Optional<Results> now) {
+        if (now.isEmpty()) {
+            plan = Optional.empty();
+            fitted = false;
+            picture.clear();
+            runner.stop();
             return;
         }
+        plan = now.get().plan().or(() -> plan);
+        readout.origin(now.get().yard().frame().origin());
+        layers.look(now.get().yard(), plan);
+        layerList.follow(now.get(), palette);
+        changed();
+    }
+
+    private void changed() {
+        content++;
+        session.results().get().ifPresent(results -> layerList.follow(results, palette));
+        refresh();
+    }
+
+    /** Shows the window as it is now. */
+    private void refresh() {
+        if (getWidth() < 1 || getHeight() < 1) {
+            return;
+        }
+        if (!fitted && extent().isPresent()) {
+            fitted = true;
+            fit();
+        }
+        session.results().get().ifPresent(results -> {
+            boolean inMotion =
+                    !session.shown().get().equals(session.history().get().now());
+            picture.show(content, camera.now(), pixelScale(), what(results), inMotion);
+        });
+        drawOverlay();
+    }
+
+    private MapPicture.Content what(Results results) {
+        return new MapPicture.Content(
+                results,
+                plan,
+                backdrop.state().get().pixels(),
+                layers.drawn(),
+                layers.shown().get().contains(MapLayer.IMAGE),
+                palette,
+                session.units().get());
+    }
+
+    private double pixelScale() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getOutputScaleX();
+    }
+
+    private void drawOverlay() {
+        double metresPerPx = camera.now().metresPerPx();
+        List<Guide> guides = new ArrayList<>();
+        session.results()
+                .get()
+                .ifPresent(results -> guides.addAll(SelectionMarks.of(
+                        results, plan.stream().toList(), session.selection().get(), metresPerPx)));
+        guides.addAll(host.guides(metresPerPx));
+        overlay.show(guides, camera.now(), palette);
+        readout.pointer(pointer, session.units().get());
+    }
+
+    private void drawFurniture() {
+        furniture.draw(camera.now().view(), palette, session.units().get(), text);
+    }
+
+    private void toolChanged() {
+        readout.hint(host.current().get().hint());
+        drawOverlay();
+    }
+
+    private void openMenu(ContextMenuEvent e) {
+        if (!e.isKeyboardTrigger()) {
+            pick(camera.now().ground(e.getX(), e.getY()));
+        }
+        menu.get().ifPresent(opened -> opened.show(this, e.getScreenX(), e.getScreenY()));
         e.consume();
+    }
+
+    private void pick(Point place) {
+        double reachM = PICK_REACH_PX * camera.now().metresPerPx();
+        session.results().get().ifPresent(r -> session.selection().set(picker.at(place, reachM, r)));
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth();
+        double height = getHeight();
+        window.setWidth(width);
+        window.setHeight(height);
+        if (overlay.getWidth() != width || overlay.getHeight() != height) {
+            overlay.setWidth(width);
+            overlay.setHeight(height);
+            camera.resize(width, height);
+            refresh();
+        }
+        furniture.place(width, height);
+        double readoutHeight = readout.prefHeight(-1);
+        readout.resizeRelocate(
+                Furniture.BAR_PX,
+                height - readoutHeight,
+                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX),
+                readoutHeight);
+        layerList.autosize();
+        layerList.relocate(width - layerList.getWidth() - EDGE_PX, EDGE_PX);
+        double room = Math.max(0, width - layerList.getWidth() - 3 * EDGE_PX);
+        double missingWidth = Math.min(room, missing.prefWidth(-1));
+        missing.resizeRelocate(EDGE_PX, EDGE_PX, missingWidth, missing.prefHeight(missingWidth));
+    }
+
+    /** What the tool leaves to the map. */
+    private final class Rest implements MapInput.Left {
+        @Override
+        public void picked(Point at) {
+            pick(at);
+        }
+
+        @Override
+        public boolean stepBack() {
+            boolean selected = !session.selection().get().equals(Selection.NOTHING);
+            session.selection().set(Selection.NOTHING);
+            return selected;
+        }
+
+        @Override
+        public boolean letter(char typed) {
+            return letters.typed(typed);
+        }
+
+        @Override
+        public void fit() {
+            MapView.this.fit();
+        }
+
+        @Override
+        public void pointer(Optional<Point> at) {
+            pointer = at;
+            readout.pointer(at, session.units().get());
+        }
+
+        @Override
+        public void toolMoved() {
+            readout.hint(host.current().get().hint());
+            drawOverlay();
+        }
     }
 }

@@ -19,6 +19,8 @@ record Viewport(Point middle, double metresPerPx, double widthPx, double heightP
     private static final double LEAST_METRES_PER_PX = 0.002;
     private static final double MOST_METRES_PER_PX = 10;
 
+    private static final double HALF_PX = 0.5;
+
     /** Space left round a yard that is fitted, as a share of the window. */
     private static final double MARGIN = 0.06;
 
@@ -61,6 +63,23 @@ record Viewport(Point middle, double metresPerPx, double widthPx, double heightP
 
     Viewport resized(double newWidthPx, double newHeightPx) {
         return new Viewport(middle, metresPerPx, newWidthPx, newHeightPx);
+    }
+
+    /** A window with more on every side. */
+    Viewport grown(double marginPx) {
+        return resized(widthPx + 2 * marginPx, heightPx + 2 * marginPx);
+    }
+
+    /** Whether a place can be seen, or lies within half a pixel of what can. */
+    boolean shows(Point place) {
+        double x = xPx(place);
+        double y = yPx(place);
+        return x >= -HALF_PX && y >= -HALF_PX && x <= widthPx + HALF_PX && y <= heightPx + HALF_PX;
+    }
+
+    /** Whether all that another window shows can be seen in this one. */
+    boolean covers(Viewport other) {
+        return shows(other.ground(0, 0)) && shows(other.ground(other.widthPx, other.heightPx));
     }
 
     /** The same window for the scene. */

@@ -2,6 +2,7 @@ package loamline.desk.print;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -38,7 +39,11 @@ public final class PagesView extends BorderPane {
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setAccessibleText("Page preview");
-        page.fitWidthProperty().bind(scroll.widthProperty().subtract(2 * MARGIN_PX));
+        page.fitWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> Math.max(1, scroll.getViewportBounds().getWidth() - 2 * MARGIN_PX),
+                        scroll.viewportBoundsProperty()));
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         setCenter(scroll);
         back.setOnAction(e -> turn(-1));
         on.setOnAction(e -> turn(1));

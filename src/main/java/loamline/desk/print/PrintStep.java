@@ -54,7 +54,7 @@ public final class PrintStep extends VBox {
         paper.setConverter(new PaperNames());
         paper.valueProperty().bindBidirectional(model.paper());
         DatePicker date = new DatePicker();
-        date.setPromptText("fill in by hand");
+        date.setPromptText("by hand");
         date.valueProperty().addListener((o, before, now) -> model.date().set(Optional.ofNullable(now)));
         CheckBox grey = new CheckBox("Shades of grey");
         grey.selectedProperty().bindBidirectional(model.grey());

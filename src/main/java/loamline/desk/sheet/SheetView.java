@@ -1,53 +1,65 @@
 package loamline.desk.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Insets;
-import javafx.scene.Node;
-import javafx.scene.control.Label;
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.SimpleIntegerProperty;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Session;
 
-/** The sheet: a line a step, and the tools of the steps that have some. */
+/** The sheet: a line a step, of which the open one unfolds its tools. */
 public final class SheetView extends ScrollPane {
     private final Session session;
-    private final VBox lines = new VBox();
+    private final List<StepView> views = new ArrayList<>();
+    private final IntegerProperty open = new SimpleIntegerProperty(-1);
 
-    /** @param tools beneath the lines, in order */
-    public SheetView(Session session, List<Node> tools) {
+    /** @param steps in the order in which they are shown */
+    public SheetView(Session session, List<Step> steps) {
         this.session = session;
         getStyleClass().add("sheet");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        VBox content = new VBox(lines);
-        content.getChildren().addAll(tools);
-        setContent(content);
-        session.results().addListener((o, before, now) -> fill());
-        session.units().addListener((o, before, now) -> fill());
+        for (Step step : steps) {
+            int place = views.size();
+            views.add(new StepView(step, place + 1, () -> open.set(place)));
+        }
+        VBox lines = new VBox();
+        lines.getChildren().setAll(views);
+        lines.getStyleClass().add("steps");
+        setContent(lines);
+        open.addListener((o, before, now) -> unfold());
+        InvalidationListener changed = o -> fill();
+        session.results().addListener(changed);
+        session.units().addListener(changed);
+        fill();
+    }
+
+    /** Position of the open step, from 0; -1 while none is. */
+    public IntegerProperty open() {
+        return open;
+    }
+
+    /** Opens a step, if there is one at that position. */
+    public void open(int place) {
+        if (place >= 0 && place < views.size()) {
+            open.set(place);
+            views.get(place).requestFocus();
+        }
+    }
+
+    private void unfold() {
+        for (int i = 0; i < views.size(); i++) {
+            views.get(i).setOpen(i == open.get());
+        }
+        fill();
     }
 
     private void fill() {
-        List<Node> rows = session.results()
+        session.results()
                 .get()
-                .map(results -> Steps.of(results, session.units().get()).stream()
-                        .map(SheetView::line)
-                        .toList())
-                .orElse(List.of());
-        lines.getChildren().setAll(rows);
-    }
-
-    private static Node line(Steps.Line line) {
-        Label title = new Label(line.title());
-        title.getStyleClass().add("step-title");
-        Label result = new Label(line.result());
-        result.getStyleClass().add("soft");
-        result.setWrapText(true);
-        VBox words = new VBox(2, title, result);
-        HBox row = new HBox(10, StateSign.of(line.state()), words);
-        row.getStyleClass().add("step");
-        row.setPadding(new Insets(8, 16, 8, 16));
-        row.setAccessibleText(line.title() + ", " + line.state().word() + ": " + line.result());
-        return row;
+                .ifPresent(results ->
+                        views.forEach(view -> view.show(results, session.units().get())));
     }
 }

@@ -26,6 +26,9 @@ public final class Dialogs implements Asking {
         alert.initOwner(owner);
         alert.setTitle(question.title());
         alert.setHeaderText(question.title());
+        alert.setGraphic(null);
+        alert.getDialogPane().getStylesheets().addAll(owner.getScene().getStylesheets());
+        alert.getDialogPane().getStyleClass().addAll(owner.getScene().getRoot().getStyleClass());
         alert.getButtonTypes()
                 .setAll(question.choices().stream()
                         .map(c -> button(question, c))

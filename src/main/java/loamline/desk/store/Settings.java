@@ -18,46 +18,55 @@ import org.jspecify.annotations.Nullable;
  *
  * @param units shown
  * @param theme light or dark
+ * @param textPx size of body text, from {@link #LEAST_TEXT_PX} to {@link #MOST_TEXT_PX}
  * @param folders the folder used last, by what for (as in "yards", "images")
  * @param folded names of the facts that are folded away
  * @param welcomed whether the welcome was dismissed
  */
 public record Settings(
-        UnitSystem units, Theme theme, Map<String, Path> folders, List<String> folded, boolean welcomed) {
+        UnitSystem units, Theme theme, int textPx, Map<String, Path> folders, List<String> folded, boolean welcomed) {
     /** The window's colours. */
     public enum Theme {
         LIGHT,
         DARK
     }
 
+    public static final int LEAST_TEXT_PX = 11;
+    public static final int MOST_TEXT_PX = 20;
+
     /** What holds before anything was chosen. */
-    public static final Settings USUAL = new Settings(UnitSystem.US, Theme.LIGHT, Map.of(), List.of(), false);
+    public static final Settings USUAL = new Settings(UnitSystem.US, Theme.LIGHT, 13, Map.of(), List.of(), false);
 
     public Settings {
+        textPx = Math.max(LEAST_TEXT_PX, Math.min(MOST_TEXT_PX, textPx));
         folders = Map.copyOf(folders);
         folded = List.copyOf(new TreeSet<>(folded));
     }
 
     public Settings withUnits(UnitSystem changed) {
-        return new Settings(changed, theme, folders, folded, welcomed);
+        return new Settings(changed, theme, textPx, folders, folded, welcomed);
     }
 
     public Settings withTheme(Theme changed) {
-        return new Settings(units, changed, folders, folded, welcomed);
+        return new Settings(units, changed, textPx, folders, folded, welcomed);
+    }
+
+    public Settings withTextPx(int changed) {
+        return new Settings(units, theme, changed, folders, folded, welcomed);
     }
 
     public Settings withFolder(String purpose, Path folder) {
         Map<String, Path> changed = new LinkedHashMap<>(folders);
         changed.put(purpose, folder);
-        return new Settings(units, theme, changed, folded, welcomed);
+        return new Settings(units, theme, textPx, changed, folded, welcomed);
     }
 
     public Settings withFolded(List<String> changed) {
-        return new Settings(units, theme, folders, changed, welcomed);
+        return new Settings(units, theme, textPx, folders, changed, welcomed);
     }
 
     public Settings welcomedNow() {
-        return new Settings(units, theme, folders, folded, true);
+        return new Settings(units, theme, textPx, folders, folded, true);
     }
 
     /** The settings in a file; what is missing, damaged or unknown there is as in {@link #USUAL}. */
@@ -70,6 +79,7 @@ public record Settings(
         return new Settings(
                 choice(UnitSystem.values(), members.get("units"), USUAL.units()),
                 choice(Theme.values(), members.get("theme"), USUAL.theme()),
+                members.get("textPx") instanceof Number px ? px.intValue() : USUAL.textPx(),
                 folders,
                 members.get("folded") instanceof List<?> list ? texts(list) : List.of(),
                 Boolean.TRUE.equals(members.get("welcomed")));
@@ -79,6 +89,7 @@ public record Settings(
         Map<String, @Nullable Object> members = new LinkedHashMap<>();
         members.put("units", units.name());
         members.put("theme", theme.name());
+        members.put("textPx", textPx);
         Map<String, @Nullable Object> places = new LinkedHashMap<>();
         folders.keySet().stream()
                 .sorted()

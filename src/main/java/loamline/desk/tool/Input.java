@@ -27,6 +27,9 @@ public sealed interface Input {
     /** A key that tools know is pressed. */
     record Key(KeyName key, Held held) implements Input {}
 
+    /** Something that one tool understands and others pass over: a setting from the sheet, or an answer it waits for. */
+    non-sealed interface OfTool extends Input {}
+
     /** Keys that tools know. */
     enum KeyName {
         ENTER,

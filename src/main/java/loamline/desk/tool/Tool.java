@@ -16,6 +16,17 @@ public interface Tool {
     /** What to do next, in a line. */
     String hint();
 
+    /** The shape of the mouse pointer over the map. */
+    default Pointer cursor() {
+        return Pointer.CROSS;
+    }
+
+    /** Shapes of the mouse pointer: one picks, one sets a place. */
+    enum Pointer {
+        ARROW,
+        CROSS
+    }
+
     /**
      * The answer to an input.
      *

@@ -6,12 +6,14 @@ import static loamline.yard.YardFixtures.gate;
 import static loamline.yard.YardFixtures.turf;
 import static loamline.yard.YardFixtures.yard;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.List;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
-import loamline.desk.sheet.Steps;
 import loamline.geometry.Point;
 import loamline.units.UnitSystem;
+import loamline.yard.Feature;
 import org.junit.jupiter.api.Test;
 
 class FactsTest {
@@ -20,24 +22,8 @@ class FactsTest {
             .planned();
 
     @Test
-    void theSheetSaysWhatWasFound() {
-        assertThat(Steps.of(RESULTS, UnitSystem.METRIC))
-                .extracting(Steps.Line::title)
-                .containsExactly("Trace", "Zones", "Cores", "Print");
-        assertThat(Steps.of(RESULTS, UnitSystem.METRIC).get(0).result())
-                .startsWith("375 ")
-                .contains("m² turf in 1 part");
-        assertThat(Steps.of(RESULTS, UnitSystem.METRIC).get(2).result())
-                .startsWith("12 cores, ")
-                .endsWith("shortest possible");
-        assertThat(Steps.of(RESULTS, UnitSystem.US)).allMatch(line -> line.state() == Steps.State.DONE);
-    }
-
-    @Test
-    void anEmptyYardSaysWhatIsMissing() {
+    void anEmptyYardHasNoFacts() {
         Results empty = Results.ground(yard()).planned();
-        assertThat(Steps.of(empty, UnitSystem.US).get(0).result()).isEqualTo("No turf yet");
-        assertThat(Steps.of(empty, UnitSystem.US).get(0).state()).isEqualTo(Steps.State.NEEDS_YOU);
         assertThat(Facts.of(empty, Selection.NOTHING, UnitSystem.US).rows()).isEmpty();
     }
 
@@ -55,18 +41,60 @@ class FactsTest {
         var core = RESULTS.plan().orElseThrow().cores().get(0);
         Facts facts = Facts.of(RESULTS, Selection.ofCore(core.id()), UnitSystem.METRIC);
         assertThat(facts.title()).isEqualTo("Core A1");
-        assertThat(facts.rows().get(0)).isEqualTo(new Facts.Row("Stands for", "31.3", "m²"));
-        assertThat(facts.why()).hasValueSatisfying(why -> {
+        Row standsFor = facts.rows().get(0);
+        assertThat(standsFor.name() + " " + standsFor.value() + " " + standsFor.unit())
+                .isEqualTo("Stands for 31.3 m²");
+        assertThat(standsFor.why()).hasValueSatisfying(why -> {
             assertThat(why.inputs()).contains("n = 12");
             assertThat(why.sources()).contains("Walvoort");
         });
     }
 
     @Test
-    void aZoneTellsWhatWasTakenOut() {
+    void aZoneTellsWhatWasTakenOutAndWhyItsNumbersAreSo() {
         Facts facts = Facts.of(RESULTS, Selection.ofZone("front"), UnitSystem.METRIC);
-        assertThat(facts.rows()).extracting(Facts.Row::name).contains("Net turf", "Outlined", "less building");
-        assertThat(facts.why())
+        assertThat(facts.rows())
+                .extracting(Row::name)
+                .contains("Net turf", "Standard error", "Outlined", "less building");
+        assertThat(facts.rows().get(0).why())
                 .hasValueSatisfying(why -> assertThat(why.formula()).contains("gross"));
+        assertThat(facts.rows().get(1).why())
+                .hasValueSatisfying(why -> assertThat(why.inputs()).contains("pointM = 0.15"));
+    }
+
+    @Test
+    void turfTellsItsOutlineItsNetAndItsEdge() {
+        Facts facts = ofFeature(0);
+        assertThat(facts.title()).isEqualTo("front");
+        assertThat(facts.where()).isEqualTo("turf");
+        assertThat(facts.rows()).extracting(Row::name).containsExactly("Outlined", "Net turf", "Edge");
+        assertThat(facts.rows()).extracting(Row::value).containsExactly("400", "375", "80.0");
+        assertThat(facts.rows().get(1).why())
+                .hasValueSatisfying(why -> assertThat(why.inputs()).isEqualTo("outlined_m2 = 400, building_m2 = 25"));
+        assertThat(facts.fields()).extracting(Field::shown).containsExactly("front", "", "", "", "");
+    }
+
+    @Test
+    void aBuildingWithoutANameIsCalledWhatItIs() {
+        assertThat(ofFeature(1).title()).isEqualTo("Building");
+        assertThat(ofFeature(1).where()).isEmpty();
+    }
+
+    @Test
+    void severalFeaturesTellWhatTheyCoverTogetherAndWhatTheyShare() {
+        Facts facts = Facts.of(
+                RESULTS,
+                Selection.ofFeatures(
+                        RESULTS.yard().features().stream().map(Feature::key).toList()),
+                UnitSystem.METRIC);
+        assertThat(facts.title()).isEqualTo("3 features");
+        assertThat(facts.where()).isEqualTo("1 turf · 1 building · 1 gate");
+        assertThat(facts.rows()).extracting(Row::name, Row::value).containsExactly(tuple("Ground", "400"));
+        assertThat(facts.fields()).isEmpty();
+    }
+
+    private static Facts ofFeature(int index) {
+        String key = RESULTS.yard().features().get(index).key();
+        return Facts.of(RESULTS, Selection.ofFeatures(List.of(key)), UnitSystem.METRIC);
     }
 }

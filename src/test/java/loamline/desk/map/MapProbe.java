@@ -19,11 +19,11 @@ public final class MapProbe {
 
     /** Where a place on the ground lies on the screen. */
     public static Point2D onScreen(MapView map, Point place) {
-        Viewport viewport = map.viewport();
+        Viewport viewport = map.camera().now();
         return map.localToScreen(viewport.xPx(place), viewport.yPx(place));
     }
 
     public static double metresPerPx(MapView map) {
-        return map.viewport().metresPerPx();
+        return map.camera().now().metresPerPx();
     }
 }

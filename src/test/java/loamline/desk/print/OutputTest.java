@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
@@ -95,8 +96,8 @@ class OutputTest {
     void theProjectIsPackedWithItsImageAndOpensAgain(@TempDir Path folder) throws IOException {
         Path image = folder.resolve("yard.png");
         Files.write(image, new byte[] {1, 2, 3});
-        Backdrop backdrop =
-                new Backdrop(image.toString(), 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, Extras.NONE);
+        Backdrop backdrop = new Backdrop(
+                image.toString(), 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, List.of(), Extras.NONE);
         Yard traced = onEarth(LOCAL).withBackdrop(Optional.of(backdrop));
         byte[] zip = Output.ZIP.bytes(printable(traced, Optional.of(image)));
         Map<String, byte[]> files = unpacked(zip);

@@ -204,6 +204,7 @@ class DeskTest {
                         .settings()
                         .get()
                         .withTheme(Settings.Theme.DARK)
+                        .withTextPx(17)
                         .withFolder("images", folder)
                         .withFolded(List.of("walks", "areas"))
                         .welcomedNow());
@@ -214,6 +215,7 @@ class DeskTest {
                 .isEqualTo(new Settings(
                         UnitSystem.METRIC,
                         Settings.Theme.DARK,
+                        17,
                         Map.of("images", folder),
                         List.of("areas", "walks"),
                         true));

@@ -305,8 +305,8 @@ class StoreTest {
     @Test
     void theImageUnderAYardIsFoundFromWhereverTheYardIsSaved() throws IOException {
         Path maps = Files.createDirectories(folder.resolve("maps"));
-        Backdrop image =
-                new Backdrop("images/aerial.tif", 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, Extras.NONE);
+        Backdrop image = new Backdrop(
+                "images/aerial.tif", 10, 10, new Backdrop.Placement(1, 0, 0, 0, -1, 0), 0, 1, List.of(), Extras.NONE);
         YardFiles.write(Yard.empty("a", Frame.local()).withBackdrop(Optional.of(image)), maps.resolve("b.loam.json"));
         desk.store.open(maps.resolve("b.loam.json"));
         assertThat(backdrop(desk.session.history().get().now()))

@@ -1,4 +1,4 @@
-package loamline.desk;
+package loamline.desk.foot;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import loamline.desk.session.Job;
 import loamline.desk.session.Work;
@@ -45,13 +46,22 @@ final class WorkView extends HBox {
     }
 
     private static Node line(String words, Node... more) {
-        HBox line = new HBox(8, new Label(words));
+        HBox line = new HBox(8, words(words));
+        line.getStyleClass().add("work");
         line.getChildren().addAll(more);
         return line;
     }
 
+    private static Label words(String text) {
+        Label label = new Label(text);
+        label.setMinWidth(0);
+        label.setTooltip(new Tooltip(text));
+        return label;
+    }
+
     private static Button button(String text, String help, Runnable action) {
         Button button = new Button(text);
+        button.setMinWidth(USE_PREF_SIZE);
         button.setAccessibleHelp(help);
         button.setOnAction(e -> action.run());
         return button;

@@ -1,0 +1,47 @@
+package loamline.desk.sheet;
+
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import loamline.desk.session.Results;
+import loamline.units.UnitSystem;
+
+/**
+ * A step of the visit.
+ *
+ * @param title its name, a word
+ * @param line what it has come to, from what was computed last
+ * @param start what to begin with, while there is nothing for its tools to work on
+ * @param tools made when the step is opened first
+ * @param middle what stands in the map's place while the step is open; empty for the map itself
+ */
+public record Step(
+        String title,
+        BiFunction<Results, UnitSystem, Line> line,
+        Function<Results, Optional<Start>> start,
+        Supplier<Node> tools,
+        Optional<Node> middle) {
+
+    /** A result in a line, and how far the step is. */
+    public record Line(String result, State state) {}
+
+    /** One sentence that says what belongs here, and the one button that starts it. */
+    public record Start(String sentence, String button, Runnable action) {}
+
+    /** A step on the map whose tools always have something to work on. */
+    public static Step of(String title, BiFunction<Results, UnitSystem, Line> line, Supplier<Node> tools) {
+        return new Step(title, line, results -> Optional.empty(), tools, Optional.empty());
+    }
+
+    /** The same step with something to begin with. */
+    public Step startingWith(Function<Results, Optional<Start>> changed) {
+        return new Step(title, line, changed, tools, middle);
+    }
+
+    /** The same step with something in the map's place. */
+    public Step inTheMiddle(Node node) {
+        return new Step(title, line, start, tools, Optional.of(node));
+    }
+}
