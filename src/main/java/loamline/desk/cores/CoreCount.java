@@ -28,7 +28,7 @@ record CoreCount(List<String> elements, List<Row> rows, List<String> why) {
     record Row(int cores, List<Double> halfWidthsPct, boolean current) {
         List<String> words() {
             return halfWidthsPct.stream()
-                    .map(e -> String.format(Locale.ROOT, "± %.0f %%", e))
+                    .map(e -> String.format(Locale.ROOT, "%.0f %%", e))
                     .toList();
         }
     }

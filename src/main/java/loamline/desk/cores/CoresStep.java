@@ -9,7 +9,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.TitledPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import loamline.desk.session.Results;
@@ -37,7 +36,7 @@ public final class CoresStep extends VBox {
     private final Button lock = button("Lock", "Planning the rest again leaves the core where it is (L)");
     private final Button spare = button("Use spare", "Puts the core where its spare is (S)");
     private final Button afresh = button("Plan afresh", "Drops everything that was set by hand");
-    private final TitledPane more = new TitledPane();
+    private final Fold more;
     private final CountView count = new CountView();
     private final Label locked = line("", "soft");
     private final VBox soil = new VBox(4);
@@ -47,6 +46,7 @@ public final class CoresStep extends VBox {
     public CoresStep(Session session, Runnable showWalk) {
         this.session = session;
         form = PlanForm.of(options(), session.units().get());
+        more = new Fold("More", moreFields());
         getStyleClass().addAll("tools", "cores-tools");
         setSpacing(8);
         plan.getStyleClass().add("primary");
@@ -56,7 +56,7 @@ public final class CoresStep extends VBox {
         Button show = button("Show the walk", "Runs the walk on the map");
         show.setOnAction(e -> showWalk.run());
         FlowPane hand = new FlowPane(6, 6, show, lock, spare, afresh);
-        getChildren().addAll(plan, mainFields(), moreFields(), count, hand, locked, soil);
+        getChildren().addAll(plan, mainFields(), more, new Fold("How many are enough?", count), hand, locked, soil);
         act();
         follow();
     }
@@ -67,17 +67,12 @@ public final class CoresStep extends VBox {
         return rows;
     }
 
-    private TitledPane moreFields() {
+    private VBox moreFields() {
         VBox rows = rows(List.of(PlanField.values()).stream()
                 .filter(field -> !MAIN.contains(field))
                 .toList());
         rows.getChildren().add(new FieldRow("Walk", walk));
-        more.setText("More");
-        more.setContent(rows);
-        more.setExpanded(false);
-        more.setAnimated(false);
-        more.getStyleClass().add("more");
-        return more;
+        return rows;
     }
 
     private VBox rows(List<PlanField> shown) {
@@ -154,7 +149,7 @@ public final class CoresStep extends VBox {
         PlanForm.Checked checked = form.checked(options());
         fields.forEach((field, row) -> row.complain(checked.complaints().getOrDefault(field, "")));
         if (checked.complaints().keySet().stream().anyMatch(field -> !MAIN.contains(field))) {
-            more.setExpanded(true);
+            more.open();
         }
         checked.options().ifPresent(this::plan);
     }

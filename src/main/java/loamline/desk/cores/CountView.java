@@ -1,35 +1,23 @@
 package loamline.desk.cores;
 
 import javafx.geometry.HPos;
-import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
-/** "How many are enough?": a table that unfolds, with the number in force marked. */
+/** How many cores are enough: a table with the number in force marked, and where its figures come from. */
 final class CountView extends VBox {
-    private final Hyperlink ask = new Hyperlink("How many are enough?");
-    private final VBox answer = new VBox(6);
-
     CountView() {
-        super(4);
-        answer.getStyleClass().add("why");
-        answer.setVisible(false);
-        answer.managedProperty().bind(answer.visibleProperty());
-        ask.getStyleClass().add("ask");
-        ask.setOnAction(e -> {
-            answer.setVisible(!answer.isVisible());
-            ask.setVisited(false); // the colour of a visited link says nothing here
-        });
-        getChildren().addAll(ask, answer);
+        super(6);
+        getStyleClass().add("why");
     }
 
     /** @param cores a bag, now */
     void show(int cores) {
         CoreCount count = CoreCount.of(cores);
-        answer.getChildren().setAll(words("A bag's mean may be off by, 9 times in 10:", "soft"), table(count));
-        count.why().forEach(line -> answer.getChildren().add(words(line, "soft")));
+        getChildren().setAll(wrapped("9 times in 10, a bag's mean is off by less than"), table(count));
+        count.why().forEach(line -> getChildren().add(wrapped(line)));
     }
 
     private static GridPane table(CoreCount count) {
@@ -58,9 +46,16 @@ final class CountView extends VBox {
 
     private static Label words(String text, String style) {
         Label label = new Label(text);
+        label.setMinWidth(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    private static Label wrapped(String text) {
+        Label label = words(text, "soft");
+        label.setMinWidth(0);
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
         return label;
     }
 }

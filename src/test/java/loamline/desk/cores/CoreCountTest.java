@@ -27,7 +27,7 @@ class CoreCountTest {
     void twelveCoresLeavePhosphorusThirtySixPerCentOff() {
         CoreCount.Row twelve = CoreCount.of(12).rows().get(3);
         assertThat(twelve.halfWidthsPct().get(0)).isCloseTo(36.29, within(0.005));
-        assertThat(twelve.words().get(0)).isEqualTo("± 36 %");
+        assertThat(twelve.words().get(0)).isEqualTo("36 %");
     }
 
     @Test
