@@ -91,7 +91,7 @@ final class CoresCommand implements Callable<Integer> {
     private void requireSense() {
         require(kits == null || kits >= 1, "--kits must be 1 or more");
         require(
-                cores == null || cores >= 1 && cores <= PlanOptions.MOST_CORES,
+                cores == null || (cores >= 1 && cores <= PlanOptions.MOST_CORES),
                 "--cores must be 1 to " + PlanOptions.MOST_CORES);
         require(
                 (probeDepth == null || probeDepth.value() > 0) && (probeDiameter == null || probeDiameter.value() > 0),

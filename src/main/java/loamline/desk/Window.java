@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import loamline.desk.cores.CoreTool;
+import loamline.desk.cores.CoresStep;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
@@ -26,9 +27,9 @@ import loamline.desk.print.PagesView;
 import loamline.desk.print.PrintModel;
 import loamline.desk.print.PrintStep;
 import loamline.desk.session.Results;
+import loamline.desk.session.Selection;
 import loamline.desk.session.Session;
 import loamline.desk.session.Work;
-import loamline.desk.sheet.CoresTools;
 import loamline.desk.sheet.Lines;
 import loamline.desk.sheet.SheetView;
 import loamline.desk.sheet.Step;
@@ -40,6 +41,7 @@ import loamline.desk.store.Later;
 import loamline.desk.store.NoticesView;
 import loamline.desk.theme.Look;
 import loamline.desk.tool.Hand;
+import loamline.desk.tool.LineTool;
 import loamline.desk.tool.PointerTool;
 import loamline.desk.tool.SnapToOthers;
 import loamline.desk.tool.Tool;
@@ -48,7 +50,9 @@ import loamline.desk.trace.DrawingTools;
 import loamline.desk.trace.ImageTracer;
 import loamline.desk.trace.TraceModel;
 import loamline.desk.trace.TraceStep;
+import loamline.desk.zones.ZonesStep;
 import loamline.sheets.Paper;
+import loamline.yard.Turf;
 import loamline.yard.Yard;
 
 /** The window: its parts, their places, and its keys. */
@@ -133,13 +137,13 @@ final class Window {
     private List<Step> steps() {
         return List.of(
                 Step.of("Trace", Lines::trace, () -> trace),
-                Step.of("Zones", Lines::zones, VBox::new)
+                Step.of("Zones", Lines::zones, () -> new ZonesStep(session, this::cutZone))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "Zones are parts of the turf that are treated alike.",
                                 "Trace the turf first",
                                 () -> openStep(TRACE))),
-                Step.of("Cores", Lines::cores, () -> new CoresTools(session))
+                Step.of("Cores", Lines::cores, () -> new CoresStep(session, map::runWalk))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "Cores are spread over the turf, each for the same ground.",
@@ -227,6 +231,22 @@ final class Window {
             default -> new Hand();
         };
         host.settle(home);
+    }
+
+    /** Takes up the tool that cuts the outlines of the selected zone. */
+    private void cutZone() {
+        String zone = session.selection().get().zone();
+        List<String> keys = session.shown()
+                .get()
+                .all(Turf.class)
+                .filter(turf -> turf.zone().equals(zone))
+                .map(Turf::key)
+                .toList();
+        if (!keys.isEmpty()) {
+            session.selection().set(Selection.ofFeatures(keys));
+        }
+        host.take(LineTool.cutting().with(new SnapToOthers()));
+        map.requestFocus();
     }
 
     private Optional<Path> askForImage() {

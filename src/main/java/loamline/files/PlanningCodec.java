@@ -62,7 +62,7 @@ final class PlanningCodec {
 
     private static OptionalInt whole(JsonMembers p, String name, int least, int most) {
         OptionalInt value = p.whole(name);
-        if (value.isEmpty() || value.getAsInt() >= least && value.getAsInt() <= most) {
+        if (value.isEmpty() || (value.getAsInt() >= least && value.getAsInt() <= most)) {
             return value;
         }
         p.wrong(name, "a whole number from " + least + (most == Integer.MAX_VALUE ? " on" : " to " + most));

@@ -30,10 +30,10 @@ final class Astray {
     /** @param homes number of each core's stratum, 0 for none */
     List<Problem> of(String bag, List<OwnCore> cores, int[] homes, List<Stratum> strata) {
         List<Problem> problems = new ArrayList<>();
-        for (OwnCore own : cores) {
-            Core core = own.core();
-            offGround(core)
-                    .or(() -> inAnothersStratum(core, cores, homes, strata))
+        for (int i = 0; i < homes.length; i++) {
+            int which = i;
+            offGround(cores.get(i).core())
+                    .or(() -> inAnothersStratum(which, cores, homes, strata))
                     .ifPresent(problems::add);
         }
         if (strata.size() > cores.size()) {
@@ -68,30 +68,25 @@ final class Astray {
                                 + " Move it away, or make the buffer smaller."));
     }
 
-    private Optional<Problem> inAnothersStratum(Core core, List<OwnCore> cores, int[] homes, List<Stratum> strata) {
+    private Optional<Problem> inAnothersStratum(int which, List<OwnCore> cores, int[] homes, List<Stratum> strata) {
+        Core core = cores.get(which).core();
+        if (isIn(homes[which], strata, core)) {
+            return Optional.empty();
+        }
         for (int i = 0; i < homes.length; i++) {
-            Core other = cores.get(i).core();
-            boolean claimed = homes[i] > 0 && other != core;
-            if (claimed
-                    && strata.get(homes[i] - 1).ground().covers(core.at())
-                    && !isAtHome(core, cores, homes, strata)) {
+            if (i != which && isIn(homes[i], strata, core)) {
                 return Optional.of(problem(
                         "CORE_IN_OTHER_STRATUM",
                         core,
-                        " lies in the stratum of " + other.id() + ", which now counts double; its own has no core."
-                                + " Move it back, or plan the rest again."));
+                        " lies in the stratum of " + cores.get(i).core().id() + ", which now counts double; its own has"
+                                + " no core. Move it back, or plan the rest again."));
             }
         }
         return Optional.empty();
     }
 
-    private static boolean isAtHome(Core core, List<OwnCore> cores, int[] homes, List<Stratum> strata) {
-        for (int i = 0; i < homes.length; i++) {
-            if (cores.get(i).core() == core) {
-                return homes[i] > 0 && strata.get(homes[i] - 1).ground().covers(core.at());
-            }
-        }
-        return false;
+    private static boolean isIn(int home, List<Stratum> strata, Core core) {
+        return home > 0 && strata.get(home - 1).ground().covers(core.at());
     }
 
     private static boolean isOn(Region ground, Core core) {

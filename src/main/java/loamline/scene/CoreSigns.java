@@ -1,5 +1,6 @@
 package loamline.scene;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -12,6 +13,7 @@ import loamline.geometry.Region;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
 import loamline.yard.Core;
+import loamline.yard.OwnCore;
 import loamline.yard.Yard;
 import loamline.yard.Zone;
 
@@ -70,9 +72,12 @@ final class CoreSigns {
                             core.spareOf().isPresent()))
                     .toList();
         }
-        return yard.all(Core.class)
-                .map(core -> dot(bags, core.composite(), core.id(), core.at(), false))
-                .toList();
+        List<Dot> dots = new ArrayList<>();
+        for (OwnCore own : OwnCore.of(yard)) {
+            dots.add(dot(bags, own.core(), false));
+            own.spares().forEach(spare -> dots.add(dot(bags, spare, true)));
+        }
+        return dots;
     }
 
     /** The bags in the order in which they take their shapes. */
@@ -85,6 +90,10 @@ final class CoreSigns {
                 ? Stream.empty()
                 : yard.all(Core.class).map(Core::composite).sorted();
         return Stream.concat(planned, kept).distinct().toList();
+    }
+
+    private static Dot dot(List<String> bags, Core core, boolean spare) {
+        return dot(bags, core.composite(), core.id(), core.at(), spare);
     }
 
     /** The number alone tells a core where its shape tells the bag; where shapes repeat, the whole id. */

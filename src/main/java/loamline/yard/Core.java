@@ -37,6 +37,10 @@ public record Core(String key, String id, String composite, String zone, Point a
         return new Core(key, id, composite, zone, at, locked, extras);
     }
 
+    public Core withZone(String zone) {
+        return new Core(key, id, composite, zone, at, locked, extras);
+    }
+
     public Core withLocked(boolean locked) {
         return new Core(key, id, composite, zone, at, locked, extras);
     }

@@ -1,13 +1,14 @@
 package loamline.desk.cores;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.desk.tool.Effect;
 import loamline.desk.tool.Surroundings;
 import loamline.geometry.Point;
 import loamline.sampling.CorePlan;
-import loamline.sampling.CorePlan.PlannedCore;
 import loamline.sampling.HandChanges;
 import loamline.yard.Core;
 import loamline.yard.OwnCore;
@@ -77,6 +78,16 @@ public final class CoreEdits {
         return yard.all(Core.class).anyMatch(core -> core.id().equals(id) && core.locked());
     }
 
+    /** The locked cores, in a line; blank if there are none. */
+    public String lockedWords() {
+        String ids = yard.all(Core.class)
+                .filter(Core::locked)
+                .map(Core::id)
+                .sorted(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
+                .collect(Collectors.joining(", "));
+        return ids.isEmpty() ? "" : "Locked: " + ids;
+    }
+
     private String coreOf(String id) {
         Stream<String> planned = plan.stream()
                 .flatMap(p -> p.cores().stream())
@@ -86,14 +97,6 @@ public final class CoreEdits {
                 .filter(o -> o.spares().stream().anyMatch(spare -> spare.id().equals(id)))
                 .map(o -> o.core().id());
         return Stream.concat(planned, own).findFirst().orElse(id);
-    }
-
-    /** The plan's core with an id. */
-    Optional<PlannedCore> planned(String id) {
-        return plan.stream()
-                .flatMap(p -> p.cores().stream())
-                .filter(core -> core.id().equals(id))
-                .findFirst();
     }
 
     private Optional<Effect.Edit> edit(String label, UnaryOperator<Yard> change) {

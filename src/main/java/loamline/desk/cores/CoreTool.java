@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loamline.desk.session.Selection;
 import loamline.desk.tool.Effect;
 import loamline.desk.tool.Guide;
@@ -110,7 +111,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
     private Step typed(char letter, Surroundings around) {
         String id = around.selection().core();
         CoreEdits edits = CoreEdits.of(around);
-        if (id.isBlank() || drag.isPresent() || letter != 'l' && letter != 's') {
+        if (id.isBlank() || drag.isPresent() || (letter != 'l' && letter != 's')) {
             return Step.pass(this);
         }
         Optional<Effect.Edit> edit = letter == 'l' ? edits.lock(id) : edits.swap(id);
@@ -126,7 +127,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
         String id = around.selection().core();
         double dx = key.key() == KeyName.RIGHT ? stepM : key.key() == KeyName.LEFT ? -stepM : 0;
         double dy = key.key() == KeyName.UP ? stepM : key.key() == KeyName.DOWN ? -stepM : 0;
-        if (dx == 0 && dy == 0 || drag.isPresent()) {
+        if ((dx == 0 && dy == 0) || drag.isPresent()) {
             return Step.pass(this);
         }
         CoreEdits edits = CoreEdits.of(around);
@@ -164,7 +165,7 @@ public record CoreTool(String hovered, Optional<Drag> drag) implements Tool {
                         .findFirst());
     }
 
-    private static java.util.stream.Stream<Stratum> strata(Optional<CorePlan> plan, String bag) {
+    private static Stream<Stratum> strata(Optional<CorePlan> plan, String bag) {
         return plan.stream()
                 .flatMap(p -> p.composites().stream())
                 .filter(composite -> composite.name().equals(bag))

@@ -41,11 +41,18 @@ public final class Session {
         return new Session(History.of(first), work);
     }
 
-    /** Puts another yard in the place of this one, with its own history. */
+    /** Puts another yard in the place of this one, with its own history; all is computed in the background. */
     public void open(History opened) {
         selection.set(Selection.NOTHING);
         results.set(Optional.empty());
-        become(opened);
+        stand(opened);
+        Yard yard = opened.now();
+        work.latest("plan", "Measuring the ground", "Try again", progress -> Results.ground(yard), ground -> {
+            if (yard.equals(shown.get()) && results.get().isEmpty()) {
+                results.set(Optional.of(ground));
+                plan();
+            }
+        });
     }
 
     /** One edit, undone as one; an edit that changes nothing is none. */
@@ -83,12 +90,16 @@ public final class Session {
     }
 
     private void become(History changed) {
+        stand(changed);
+        compute();
+    }
+
+    private void stand(History changed) {
         history.set(changed);
         shown.set(changed.now());
         selection.set(selection
                 .get()
                 .within(changed.now().features().stream().map(Feature::key).collect(Collectors.toSet())));
-        compute();
     }
 
     /** Zones at once; the plan in the background, unless the yard is still in motion. */
