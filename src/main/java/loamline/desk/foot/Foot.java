@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -78,17 +77,15 @@ public final class Foot extends HBox {
     }
 
     private Node units() {
-        ToggleGroup group = new ToggleGroup();
         HBox box = new HBox(
-                unit(group, UnitSystem.US, "ft", "US customary units (Ctrl+U switches)"),
-                unit(group, UnitSystem.METRIC, "m", "Metric units (Ctrl+U switches)"));
+                unit(UnitSystem.US, "ft", "US customary units (Ctrl+U switches)"),
+                unit(UnitSystem.METRIC, "m", "Metric units (Ctrl+U switches)"));
         box.getStyleClass().add("units");
         return box;
     }
 
-    private ToggleButton unit(ToggleGroup group, UnitSystem system, String words, String help) {
+    private ToggleButton unit(UnitSystem system, String words, String help) {
         ToggleButton button = new ToggleButton(words);
-        button.setToggleGroup(group);
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setTooltip(new Tooltip(help));
         button.setAccessibleText(help);

@@ -61,9 +61,9 @@ class LookTest {
                     for (String theme : List.of("light", "dark")) {
                         String shot = "%s-%dx%d-%s-%s".formatted(name, size[0], size[1], units, theme);
                         look(window, shot).forEach(complaint -> all.putIfAbsent(complaint, shot));
-                        window.press("Light | dark");
+                        window.press("Theme");
                     }
-                    window.press("ft | m");
+                    window.press(units.equals("us") ? "m" : "ft");
                 }
             }
         }

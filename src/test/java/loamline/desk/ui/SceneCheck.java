@@ -15,6 +15,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.StackPane;
@@ -50,15 +51,21 @@ record SceneCheck(Scene scene) {
                 .map(Labeled.class::cast)
                 .filter(labeled ->
                         labeled.getText() != null && !labeled.getText().isEmpty())
-                .filter(labeled -> !shown(labeled).equals(labeled.getText()))
-                .filter(labeled -> !tooltip(labeled).contains(labeled.getText()))
+                .filter(labeled -> !(labeled instanceof MenuButton)) // the label inside it is looked at
+                .filter(labeled -> !shown(labeled).equals(written(labeled)))
+                .filter(labeled -> !tooltip(labeled).contains(written(labeled)))
                 .map(labeled -> "cut: \"" + labeled.getText() + "\" shows as \"" + shown(labeled) + "\"")
                 .toList();
     }
 
+    /** The text without the mark of its mnemonic. */
+    private static String written(Labeled labeled) {
+        return labeled.isMnemonicParsing() ? labeled.getText().replaceFirst("_", "") : labeled.getText();
+    }
+
     private static String shown(Labeled labeled) {
         return labeled.getChildrenUnmodifiable().stream()
-                .filter(Text.class::isInstance)
+                .filter(node -> node instanceof Text && node != labeled.getGraphic())
                 .map(node -> ((Text) node).getText())
                 .findFirst()
                 .orElse("");
@@ -99,6 +106,7 @@ record SceneCheck(Scene scene) {
     /** Things that reach out of the window, or sideways out of a pane that scrolls down only. */
     List<String> outside() {
         return all().filter(node -> node.isManaged() && node != scene.getRoot())
+                .filter(node -> around(node, parent -> parent.getClip() != null).isEmpty())
                 .filter(node -> !reach(node).isEmpty() && !room(node).contains(reach(node)))
                 .map(node -> "outside: " + named(node) + " reaches to " + words(reach(node)))
                 .toList();
