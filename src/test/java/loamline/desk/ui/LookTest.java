@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
+import javafx.stage.Window;
 import loamline.cli.Demo;
 import loamline.desk.WindowDriver;
 import loamline.desk.session.Selection;
@@ -40,6 +43,9 @@ class LookTest {
             List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4);
     private static final List<int[]> SIZES =
             List.of(new int[] {1280, 800}, new int[] {1920, 1080}, new int[] {1280, 720});
+
+    /** Higher rows make the menu of all commands higher than a small screen. */
+    private static final int MENU_ROW_PX = 28;
 
     /** What is seen together: positions of step and size, and which of two themes, units and names. */
     private record View(int step, int size, boolean dark, boolean metric, boolean longNames) {
@@ -105,7 +111,6 @@ class LookTest {
     private static Map<String, String> complaints(Yard yard, boolean longNames) {
         Map<String, String> all = new LinkedHashMap<>();
         try (WindowDriver window = WindowDriver.open(yard, 1920, 1080)) {
-            putAwayTheWelcome(window);
             for (View view : View.all()) {
                 if (view.longNames() == longNames) {
                     turnTo(window, view);
@@ -132,27 +137,21 @@ class LookTest {
         return window.scene().getRoot().getStyleClass().contains("dark");
     }
 
-    private static void putAwayTheWelcome(WindowDriver window) {
-        if (window.reads("Welcome to Loamline")) {
-            window.press("Got it");
-        }
-    }
-
     @Test
     void theStatesMetOnceInAWhileAreAsWhole() throws IOException {
         Yard demo = Demo.yard();
         Map<String, String> all = new LinkedHashMap<>();
-        try (WindowDriver window = WindowDriver.open(withProblems(demo))) {
+        try (WindowDriver window = WindowDriver.openFirst(withProblems(demo), 1280, 800)) {
             turnTo(window, new View(2, 0, false, false, false));
             see(window, "welcome", all);
-            putAwayTheWelcome(window);
-            window.keys(KeyCode.SHORTCUT, KeyCode.E);
+            window.press("Got it").keys(KeyCode.SHORTCUT, KeyCode.E);
             see(window, "problems", all);
             window.keys(KeyCode.ESCAPE).keys(KeyCode.F1);
             see(window, "help", all);
             window.keys(KeyCode.F1).keys(KeyCode.SHORTCUT, KeyCode.DIGIT1);
             select(window, demo, Kind.BUILDING);
             see(window, "building", all);
+            seeTheMenu(window);
             select(window, demo, Kind.TURF);
             window.keys(KeyCode.SHORTCUT, KeyCode.DIGIT2);
             see(window, "zone", all);
@@ -189,6 +188,24 @@ class LookTest {
                     .set(Selection.ofFeatures(List.of(first(yard, kind).key())));
             return kind;
         });
+    }
+
+    private static void seeTheMenu(WindowDriver window) {
+        Picture menu = onScreen(() -> {
+            window.map()
+                    .fireEvent(new ContextMenuEvent(
+                            ContextMenuEvent.CONTEXT_MENU_REQUESTED, 300, 100, 600, 100, true, null));
+            ContextMenu opened = (ContextMenu) Window.getWindows().stream()
+                    .filter(ContextMenu.class::isInstance)
+                    .findFirst()
+                    .orElseThrow();
+            Picture picture = Picture.of(opened.getScene());
+            opened.hide();
+            return picture;
+        });
+        menu.save(SHOTS.resolve("menu.png"));
+        int rows = Math.round((float) menu.image().getHeight() / MENU_ROW_PX);
+        assertThat(rows).as("rows of %d px", MENU_ROW_PX).isLessThanOrEqualTo(19);
     }
 
     private static void drawABed(WindowDriver window) {

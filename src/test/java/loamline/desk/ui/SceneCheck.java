@@ -16,6 +16,8 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TitledPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
@@ -50,18 +52,24 @@ record SceneCheck(Scene scene) {
                 .map(Labeled.class::cast)
                 .filter(labeled ->
                         labeled.getText() != null && !labeled.getText().isEmpty())
-                .filter(labeled -> !shown(labeled).equals(labeled.getText()))
+                .filter(labeled -> !shown(labeled).equals(written(labeled)))
                 .filter(labeled -> !tooltip(labeled).contains(labeled.getText()))
                 .map(labeled -> "cut: \"" + labeled.getText() + "\" shows as \"" + shown(labeled) + "\"")
                 .toList();
     }
 
     private static String shown(Labeled labeled) {
-        return labeled.getChildrenUnmodifiable().stream()
-                .filter(Text.class::isInstance)
+        Node part = labeled instanceof TitledPane ? labeled.lookup(".title") : labeled;
+        return nodes(part)
+                .filter(node -> node instanceof Text && node.getStyleClass().contains("text"))
                 .map(node -> ((Text) node).getText())
                 .findFirst()
                 .orElse("");
+    }
+
+    /** The text without the sign that marks the letter of its key. */
+    private static String written(Labeled labeled) {
+        return labeled.isMnemonicParsing() ? labeled.getText().replaceFirst("_", "") : labeled.getText();
     }
 
     private static String tooltip(Control control) {
@@ -127,11 +135,18 @@ record SceneCheck(Scene scene) {
                 .toList();
     }
 
-    /** Things that the tab key is to reach. */
+    /** Things that the tab key is to reach; from the chosen one of a group, arrow keys go to the others. */
     List<Node> reachable() {
-        return all().filter(node -> node.isFocusTraversable() && !node.isDisabled())
+        return all().filter(node -> node.isFocusTraversable() && !node.isDisabled() && !isPassedOver(node))
                 .filter(node -> !isInside(node, Control.class::isInstance) || isInPane(node))
                 .toList();
+    }
+
+    private static boolean isPassedOver(Node node) {
+        return node instanceof ToggleButton toggle
+                && toggle.getToggleGroup() != null
+                && toggle.getToggleGroup().getSelectedToggle() != null
+                && !toggle.isSelected();
     }
 
     private static boolean isInPane(Node node) {
