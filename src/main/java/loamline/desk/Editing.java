@@ -44,6 +44,11 @@ final class Editing {
                 .replace("]", "Close_Bracket");
     }
 
+    /** The same keys for a menu, which tells a quoted character as it is and a key by its name. */
+    private static String told(Command command) {
+        return command.shortcut().replace("Ctrl", "Shortcut").replaceAll("[\\[\\]]", "'$0'");
+    }
+
     /** A letter typed over the map that the tool in hand left alone: takes up a tool. */
     boolean letter(char typed) {
         char letter = Character.toUpperCase(typed);
@@ -96,7 +101,7 @@ final class Editing {
         item.setOnAction(e -> host.run(command));
         item.setDisable(!command.isEnabled(host.context()));
         if (!command.shortcut().isEmpty()) {
-            item.setAccelerator(KeyCombination.valueOf(portable(command)));
+            item.setAccelerator(KeyCombination.valueOf(told(command)));
         }
         return item;
     }

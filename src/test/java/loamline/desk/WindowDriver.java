@@ -4,6 +4,8 @@ import static org.testfx.util.WaitForAsyncUtils.asyncFx;
 import static org.testfx.util.WaitForAsyncUtils.waitFor;
 import static org.testfx.util.WaitForAsyncUtils.waitForFxEvents;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
@@ -25,6 +28,7 @@ import loamline.desk.map.MapProbe;
 import loamline.desk.map.MapView;
 import loamline.desk.session.Session;
 import loamline.desk.store.Asking;
+import loamline.desk.store.Home;
 import loamline.geometry.Point;
 import loamline.sampling.CorePlan;
 import loamline.yard.Yard;
@@ -58,9 +62,22 @@ public final class WindowDriver implements AutoCloseable {
         this.stage = stage;
     }
 
-    /** Opens the window on a yard in a size, and waits until all is computed and drawn. */
+    /** Opens the window on a yard in a size, waits until all is computed and drawn, and puts the welcome away. */
     public static WindowDriver open(Yard yard, double width, double height) {
+        WindowDriver driver = openFirst(yard, width, height);
+        onScreen(() -> {
+            ((Button) driver.control("Got it")).fire();
+            driver.map().requestFocus();
+            return driver;
+        });
+        return driver;
+    }
+
+    /** Opens the window as for somebody who never ran the program, whatever other tests have left. */
+    public static WindowDriver openFirst(Yard yard, double width, double height) {
         try {
+            Path homes = Files.createDirectories(Path.of("target", "window-tests"));
+            System.setProperty(Home.PROPERTY, Files.createTempDirectory(homes, "home").toAbsolutePath().toString());
             FxToolkit.registerPrimaryStage();
             WindowDriver driver = new WindowDriver(onScreen(Stage::new));
             onScreen(() -> {
@@ -73,7 +90,7 @@ public final class WindowDriver implements AutoCloseable {
                 return window;
             });
             return driver.settle();
-        } catch (TimeoutException e) {
+        } catch (TimeoutException | IOException e) {
             throw new AssertionError("no window", e);
         }
     }

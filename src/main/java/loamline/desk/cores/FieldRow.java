@@ -9,7 +9,7 @@ import javafx.scene.layout.VBox;
 
 /** A name, a control, and beneath them what is wrong with what was written. */
 final class FieldRow extends VBox {
-    private static final double CONTROL_PX = 104;
+    private static final double CONTROL_PX = 96;
 
     private final Control control;
     private final Label complaint = new Label();
@@ -21,10 +21,11 @@ final class FieldRow extends VBox {
         label.setLabelFor(control);
         label.setMinWidth(USE_PREF_SIZE);
         control.setAccessibleText(name);
-        control.setPrefWidth(CONTROL_PX);
+        control.setMinWidth(CONTROL_PX);
+        control.setMaxWidth(CONTROL_PX);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox line = new HBox(8, label, gap, control);
+        HBox line = new HBox(label, gap, control);
         line.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
         complaint.getStyleClass().add("refused");
         complaint.setWrapText(true);

@@ -62,6 +62,9 @@ public final class MapView extends Region {
     private boolean fitted;
     private boolean seen;
 
+    /** The view of the whole yard; as long as it is the one there is, it is made anew for each size of the map. */
+    private Optional<Viewport> whole = Optional.empty();
+
     /** Finds what is to be selected at a place. */
     public interface Picker {
         Selection at(Point place, double reachM, Results results);
@@ -184,7 +187,17 @@ public final class MapView extends Region {
 
     /** Shows the whole yard; one without a drawing, its image. */
     public void fit() {
-        extent().ifPresent(this::show);
+        extent().ifPresent(this::fit);
+    }
+
+    /** Shows all of the ground, moved aside from under the list of layers as far as there is room. */
+    private void fit(Box ground) {
+        show(ground);
+        Viewport view = camera.now();
+        double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
+        double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
+        camera.pan(-Math.max(0, Math.min(covered, room)), 0);
+        whole = Optional.of(camera.now());
     }
 
     /** Shows a part of the ground, as large as fits. */
@@ -324,16 +337,17 @@ public final class MapView extends Region {
         if (overlay.getWidth() != width || overlay.getHeight() != height) {
             overlay.setWidth(width);
             overlay.setHeight(height);
+            boolean wasWhole = whole.equals(Optional.of(camera.now()));
             camera.resize(width, height);
+            if (wasWhole) {
+                fit();
+            }
             refresh();
         }
         furniture.place(width, height);
-        double readoutHeight = readout.prefHeight(-1);
-        readout.resizeRelocate(
-                Furniture.BAR_PX,
-                height - readoutHeight,
-                Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX - EDGE_PX / 2),
-                readoutHeight);
+        double readoutWidth = Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX);
+        double readoutHeight = readout.prefHeight(readoutWidth);
+        readout.resizeRelocate(Furniture.BAR_PX, height - readoutHeight, readoutWidth, readoutHeight);
         layerList.autosize();
         layerList.relocate(width - layerList.getWidth() - EDGE_PX, EDGE_PX);
         double room = Math.max(0, width - layerList.getWidth() - 3 * EDGE_PX);

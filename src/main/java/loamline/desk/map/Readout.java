@@ -18,7 +18,7 @@ final class Readout extends HBox {
     private final Label hint = new Label();
     private final Label place = new Label();
     /** Longer hints take a second line. */
-    private static final double HINT_PX = 420;
+    private static final double HINT_PX = 640;
 
     private final Label earth = new Label();
     private Optional<LonLat> origin = Optional.empty();

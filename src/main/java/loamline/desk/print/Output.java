@@ -8,22 +8,24 @@ import loamline.files.KmlFile;
 
 /** What can be taken along as a file. */
 enum Output {
-    WALK_PLAN("Walk plan", "PDF, to print and to carry", "walk-plan", ".pdf", false),
-    MAP("Map", "PNG image", "walk-map", ".png", false),
-    GPX("Cores and walk", "GPX, for a phone", "cores", ".gpx", true),
-    GEOJSON("Yard", "GeoJSON, for map programs", "yard", ".geojson", false),
-    KML("Yard and walk", "KML, for globe viewers", "yard", ".kml", true),
-    ZIP("Whole project", "ZIP with the image and all files", "project", ".zip", false);
+    WALK_PLAN("Walk plan", "PDF", "to print and to carry", "walk-plan", ".pdf", false),
+    MAP("Map", "PNG", "an image", "walk-map", ".png", false),
+    GPX("Cores and walk", "GPX", "for a phone", "cores", ".gpx", true),
+    GEOJSON("Yard", "GeoJSON", "for map programs", "yard", ".geojson", false),
+    KML("Yard and walk", "KML", "for globe viewers", "yard", ".kml", true),
+    ZIP("Whole project", "ZIP", "with the image and all files", "project", ".zip", false);
 
     private final String title;
-    private final String kind;
+    private final String format;
+    private final String use;
     private final String stem;
     private final String ending;
     private final boolean needsPlace;
 
-    Output(String title, String kind, String stem, String ending, boolean needsPlace) {
+    Output(String title, String format, String use, String stem, String ending, boolean needsPlace) {
         this.title = title;
-        this.kind = kind;
+        this.format = format;
+        this.use = use;
         this.stem = stem;
         this.ending = ending;
         this.needsPlace = needsPlace;
@@ -33,9 +35,14 @@ enum Output {
         return title;
     }
 
+    /** What sort of file it is, in a word. */
+    String format() {
+        return format;
+    }
+
     /** What sort of file it is and what it is for. */
     String kind() {
-        return kind;
+        return format + ", " + use;
     }
 
     String ending() {

@@ -3,10 +3,12 @@ package loamline.desk.print;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -19,6 +21,9 @@ import javafx.scene.layout.StackPane;
 /** The pages one by one, as they will come out; stands in the map's place while the Print step is open. */
 public final class PagesView extends BorderPane {
     private static final double MARGIN_PX = 24;
+
+    /** Least width at which the small print of a page can be read. */
+    private static final double LEGIBLE_PX = 660;
 
     private final PrintModel model;
     private final ImageView page = new ImageView();
@@ -41,8 +46,9 @@ public final class PagesView extends BorderPane {
         scroll.setAccessibleText("Page preview");
         page.fitWidthProperty()
                 .bind(Bindings.createDoubleBinding(
-                        () -> Math.max(1, scroll.getViewportBounds().getWidth() - 2 * MARGIN_PX),
-                        scroll.viewportBoundsProperty()));
+                        () -> pageWidth(scroll.getViewportBounds()),
+                        scroll.viewportBoundsProperty(),
+                        page.imageProperty()));
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         setCenter(scroll);
         back.setOnAction(e -> turn(-1));
@@ -54,6 +60,14 @@ public final class PagesView extends BorderPane {
         addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
         model.pages().addListener((o, before, now) -> turn(0));
         visibleProperty().addListener((o, before, now) -> model.look(now));
+    }
+
+    /** The whole page if it can be read so, else a page as wide as it takes, of which a part is seen. */
+    private double pageWidth(Bounds room) {
+        double height = Math.max(1, room.getHeight() - 2 * MARGIN_PX);
+        Image drawn = page.getImage();
+        double whole = drawn == null ? height : height * drawn.getWidth() / drawn.getHeight();
+        return Math.max(1, Math.min(room.getWidth() - 2 * MARGIN_PX, Math.max(whole, LEGIBLE_PX)));
     }
 
     private void keyed(KeyEvent e) {

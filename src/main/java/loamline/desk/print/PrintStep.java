@@ -77,7 +77,7 @@ public final class PrintStep extends VBox {
     }
 
     private Button button(Output output) {
-        Button button = new Button(output.title() + " …");
+        Button button = new Button(output.title() + " (" + output.format() + ") …");
         button.setMaxWidth(Double.MAX_VALUE);
         button.setTooltip(new Tooltip(output.kind()));
         button.setAccessibleHelp(output.kind());

@@ -20,6 +20,13 @@ public final class DrawingTools extends VBox {
     /** Letters of a label that fit into half of the sheet. */
     private static final int LONGEST_IN_HALF = 13;
 
+    /** Letters that would fit into the padding of a variant's button. */
+    private static final int VARIANT_ROOM = 3;
+
+    private static final int VARIANT_SUM = Arrays.stream(Variant.values())
+            .mapToInt(variant -> variant.label().length() + VARIANT_ROOM)
+            .sum();
+
     private final ToolHost host;
     private final GridPane variants = new GridPane();
 
@@ -37,8 +44,8 @@ public final class DrawingTools extends VBox {
         }
         variants.getStyleClass().add("drawing-variants");
         variants.setHgap(4);
-        for (int i = 0; i < Variant.values().length; i++) {
-            variants.getColumnConstraints().add(share(Variant.values().length));
+        for (Variant variant : Variant.values()) {
+            variants.getColumnConstraints().add(share(variant.label().length() + VARIANT_ROOM, VARIANT_SUM));
         }
         getChildren().addAll(variants, tools);
         host.current().addListener((o, before, now) -> showVariants(now));
@@ -49,13 +56,13 @@ public final class DrawingTools extends VBox {
         GridPane grid = new GridPane();
         grid.setHgap(4);
         grid.setVgap(4);
-        grid.getColumnConstraints().addAll(share(COLUMNS), share(COLUMNS));
+        grid.getColumnConstraints().addAll(share(1, COLUMNS), share(1, COLUMNS));
         return grid;
     }
 
-    private static ColumnConstraints share(int columns) {
+    private static ColumnConstraints share(int part, int whole) {
         ColumnConstraints share = new ColumnConstraints();
-        share.setPercentWidth(100.0 / columns);
+        share.setPercentWidth(100.0 * part / whole);
         return share;
     }
 

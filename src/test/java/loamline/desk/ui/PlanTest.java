@@ -67,6 +67,8 @@ class PlanTest {
         assertThat(window.session().units().get()).isEqualTo(UnitSystem.METRIC);
         assertThat(window.reads("m²")).isTrue();
         assertThat(window.reads("ft²")).isFalse();
+        window.press("ft").settle();
+        assertThat(window.session().units().get()).isEqualTo(UnitSystem.US);
         window.press("Theme").settle();
         assertThat(window.scene().getRoot().getStyleClass()).contains("dark");
     }

@@ -17,6 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
@@ -135,11 +136,18 @@ record SceneCheck(Scene scene) {
                 .toList();
     }
 
-    /** Things that the tab key is to reach. */
+    /** Things that the tab key is to reach; from the chosen one of a group, arrow keys go to the others. */
     List<Node> reachable() {
-        return all().filter(node -> node.isFocusTraversable() && !node.isDisabled())
+        return all().filter(node -> node.isFocusTraversable() && !node.isDisabled() && !isPassedOver(node))
                 .filter(node -> !isInside(node, Control.class::isInstance) || isInPane(node))
                 .toList();
+    }
+
+    private static boolean isPassedOver(Node node) {
+        return node instanceof ToggleButton toggle
+                && toggle.getToggleGroup() != null
+                && toggle.getToggleGroup().getSelectedToggle() != null
+                && !toggle.isSelected();
     }
 
     private static boolean isInPane(Node node) {
