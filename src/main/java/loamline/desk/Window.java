@@ -280,6 +280,7 @@ final class Window {
 
     /** What the open step wants in the map's place, unless it still lacks what it works on. */
     private void showMiddle() {
+        boolean covered = false;
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
             boolean ready = session.results()
@@ -288,7 +289,9 @@ final class Window {
                     .isPresent();
             boolean shown = i == sheet.open().get() && ready;
             step.middle().ifPresent(node -> node.setVisible(shown));
+            covered = covered || (shown && step.middle().isPresent());
         }
+        map.setVisible(!covered);
     }
 
     private void rememberFold(boolean folded) {
