@@ -24,6 +24,8 @@ import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
+import loamline.cli.LoamlineCommand;
 import loamline.desk.map.MapProbe;
 import loamline.desk.map.MapView;
 import loamline.desk.session.Session;
@@ -51,6 +53,9 @@ public final class WindowDriver implements AutoCloseable {
     private static final int ROUNDS = 2;
 
     private static final int EVENTS_OF_A_DIALOG = 2;
+
+    /** Farther than the screen in memory lets the two clicks of a double click lie apart. */
+    private static final double WAY_ROUND_PX = 40;
 
     private final FxRobot robot = new FxRobot();
     private final MouseRobot mouse = robot.robotContext().getMouseRobot();
@@ -81,7 +86,7 @@ public final class WindowDriver implements AutoCloseable {
             FxToolkit.registerPrimaryStage();
             WindowDriver driver = new WindowDriver(onScreen(Stage::new));
             onScreen(() -> {
-                Window window = new Window(driver.stage, yard, "Loamline (test)", driver.answers);
+                Window window = new Window(driver.stage, yard, LoamlineCommand.program(), driver.answers);
                 driver.stage.setX(0);
                 driver.stage.setY(0);
                 driver.stage.setWidth(width);
@@ -223,7 +228,9 @@ public final class WindowDriver implements AutoCloseable {
         return click(inSight(ground));
     }
 
+    /** By a way round, as clicks in quick succession near each other would be taken for one double click. */
     private WindowDriver click(Point2D place) {
+        mouse.moveNoWait(place.add(place.getX() < WAY_ROUND_PX ? WAY_ROUND_PX : -WAY_ROUND_PX, 0));
         mouse.moveNoWait(place);
         mouse.pressNoWait(MouseButton.PRIMARY);
         mouse.releaseNoWait(MouseButton.PRIMARY);
@@ -294,21 +301,28 @@ public final class WindowDriver implements AutoCloseable {
         return this;
     }
 
+    /** Closes the window without saving. */
     @Override
     public void close() {
+        answers.leaves = true;
         onScreen(() -> {
-            stage.close();
+            stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST));
             return stage;
         });
     }
 
-    /** Answers the window's questions: a file that was set before, and to others what loses nothing. */
+    /** Answers the window's questions: a file that was set before, and to others what loses nothing until the end. */
     private final class Answers implements Asking {
         private Optional<Path> next = Optional.empty();
+        private volatile boolean leaves;
 
         @Override
         public <A> A ask(Question<A> question) {
-            return question.ifClosed();
+            return question.choices().stream()
+                    .filter(choice -> leaves && choice.label().equals("Don’t save"))
+                    .findFirst()
+                    .map(Choice::answer)
+                    .orElse(question.ifClosed());
         }
 
         @Override

@@ -67,8 +67,17 @@ public final class TraceModel {
                 session.units().get());
     }
 
+    /** What was said of an image without a scale is over when it has one. */
     private void refresh() {
+        boolean lackedScale = lacksScale();
         state.set(stateNow());
+        if (lackedScale && !lacksScale() && offered.isEmpty()) {
+            said.set("");
+        }
+    }
+
+    private boolean lacksScale() {
+        return state.get().image().filter(TraceState.Image::needsScale).isPresent();
     }
 
     /** A tool in hand is taken anew, so that it goes by what was just chosen. */

@@ -105,6 +105,7 @@ class TraceModelTest {
     void aDistanceSetsTheScaleAndTwoShowWhatIsLeft() throws IOException {
         model.open(picture("yard.png"));
         measure(50, 10);
+        assertThat(model.said().get()).isBlank();
         assertThat(image().needsScale()).isFalse();
         assertThat(image().scale().line()).isEqualTo("Scale from one distance, ± 2.8 %");
         measure(60, 12.6);

@@ -2,6 +2,8 @@ package loamline.desk.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import loamline.desk.WindowDriver;
@@ -9,6 +11,7 @@ import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
 import loamline.geometry.Shape;
+import loamline.yard.Barrier;
 import loamline.yard.Boundary;
 import loamline.yard.Feature;
 import loamline.yard.Gate;
@@ -49,27 +52,27 @@ record TracingScript(Yard yard, List<Act> acts) {
 
     /** One movement of the hand: one event. */
     sealed interface Act {
-        void by(WindowDriver window);
+        void by(WindowDriver window, UnaryOperator<Point> seen);
     }
 
     record Key(KeyCode key) implements Act {
         @Override
-        public void by(WindowDriver window) {
+        public void by(WindowDriver window, UnaryOperator<Point> seen) {
             window.keys(key);
         }
     }
 
     record Click(Point at) implements Act {
         @Override
-        public void by(WindowDriver window) {
-            window.click(at);
+        public void by(WindowDriver window, UnaryOperator<Point> seen) {
+            window.click(seen.apply(at));
         }
     }
 
     record Drag(Point from, Point to) implements Act {
         @Override
-        public void by(WindowDriver window) {
-            window.drag(from, to);
+        public void by(WindowDriver window, UnaryOperator<Point> seen) {
+            window.drag(seen.apply(from), seen.apply(to));
         }
     }
 
@@ -96,10 +99,20 @@ record TracingScript(Yard yard, List<Act> acts) {
             Turf any = demo.all(Turf.class).findFirst().orElseThrow();
             Shape lot = demo.all(Boundary.class).findFirst().orElseThrow().outline();
             return Stream.of(any.withShape(lot));
+        } else if (kind == Kind.FENCE) {
+            return demo.all(Barrier.class).flatMap(TracingScript::betweenGates);
         }
         return demo.features().stream()
                 .filter(feature -> feature.kind().filter(kind::equals).isPresent())
                 .map(TracingScript::simple);
+    }
+
+    /** A fence as lines of its own between the gates, for a gap is a gap. */
+    private static Stream<Feature> betweenGates(Barrier fence) {
+        List<Polyline> stretches = fence.closedStretches();
+        return IntStream.range(0, stretches.size())
+                .mapToObj(i ->
+                        fence.withGates(List.of()).withShape(stretches.get(i)).withKey(fence.key() + " " + (i + 1)));
     }
 
     private static Stream<KeepAway> keepAways(Yard demo) {
@@ -173,8 +186,12 @@ record TracingScript(Yard yard, List<Act> acts) {
         return acts;
     }
 
-    /** Does all of it in a window. */
-    void by(WindowDriver window) {
-        acts.forEach(act -> act.by(window));
+    /**
+     * Does all of it in a window.
+     *
+     * @param seen where the window has a place of the yard
+     */
+    void by(WindowDriver window, UnaryOperator<Point> seen) {
+        acts.forEach(act -> act.by(window, seen));
     }
 }
