@@ -265,7 +265,12 @@ final class Window {
             settleTool();
         });
         host.said().addListener((o, before, now) -> said.set(now));
-        session.results().addListener((o, before, now) -> showMiddle());
+        session.results().addListener((o, before, now) -> {
+            showMiddle();
+            if (now.isEmpty()) { // another yard: what was being drawn belongs to the one before
+                host.putDown();
+            }
+        });
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
         desk.store().said().addListener((o, before, now) -> said.set(now));
@@ -280,6 +285,7 @@ final class Window {
 
     /** What the open step wants in the map's place, unless it still lacks what it works on. */
     private void showMiddle() {
+        boolean covered = false;
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
             boolean ready = session.results()
@@ -288,7 +294,9 @@ final class Window {
                     .isPresent();
             boolean shown = i == sheet.open().get() && ready;
             step.middle().ifPresent(node -> node.setVisible(shown));
+            covered |= shown && step.middle().isPresent();
         }
+        map.setVisible(!covered);
     }
 
     private void rememberFold(boolean folded) {
