@@ -22,7 +22,11 @@ record Key(String group, List<String> keys, String words, Runnable action) {
 
     /** How the first of its keys is told. */
     String told() {
-        return keys.get(0).replace("Shortcut", "Ctrl").replace("Equals", "+").replace("Minus", "−")
-                .replace("Open_Bracket", "[").replace("Close_Bracket", "]");
+        return keys.get(0)
+                .replace("Shortcut", "Ctrl")
+                .replace("Equals", "+")
+                .replace("Minus", "−")
+                .replace("Open_Bracket", "[")
+                .replace("Close_Bracket", "]");
     }
 }

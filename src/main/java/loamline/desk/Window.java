@@ -265,7 +265,12 @@ final class Window {
             settleTool();
         });
         host.said().addListener((o, before, now) -> said.set(now));
-        session.results().addListener((o, before, now) -> showMiddle());
+        session.results().addListener((o, before, now) -> {
+            showMiddle();
+            if (now.isEmpty()) { // another yard: what was being drawn belongs to the one before
+                host.putDown();
+            }
+        });
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
         desk.store().said().addListener((o, before, now) -> said.set(now));

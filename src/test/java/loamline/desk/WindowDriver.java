@@ -82,7 +82,9 @@ public final class WindowDriver implements AutoCloseable {
     public static WindowDriver openFirst(Yard yard, double width, double height) {
         try {
             Path homes = Files.createDirectories(Path.of("target", "window-tests"));
-            System.setProperty(Home.PROPERTY, Files.createTempDirectory(homes, "home").toAbsolutePath().toString());
+            System.setProperty(
+                    Home.PROPERTY,
+                    Files.createTempDirectory(homes, "home").toAbsolutePath().toString());
             FxToolkit.registerPrimaryStage();
             WindowDriver driver = new WindowDriver(onScreen(Stage::new));
             onScreen(() -> {

@@ -63,7 +63,9 @@ public enum MapLayer {
                 plan.stream()
                         .flatMap(p -> p.composites().stream())
                         .anyMatch(bag -> !bag.strata().isEmpty());
-            case CORES -> plan.isPresent() || any(yard, f -> f instanceof Core || f instanceof Gate);
+            case CORES ->
+                plan.filter(p -> !p.cores().isEmpty()).isPresent()
+                        || any(yard, f -> f instanceof Core || f instanceof Gate);
         };
     }
 

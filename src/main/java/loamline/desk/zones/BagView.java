@@ -6,8 +6,6 @@ import java.util.function.Consumer;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.OverrunStyle;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
@@ -61,9 +59,8 @@ final class BagView extends VBox {
     private HBox row(Zone zone) {
         Hyperlink name = new Hyperlink(zone.name());
         name.getStyleClass().add("zone-name");
-        name.setTextOverrun(OverrunStyle.ELLIPSIS);
-        name.setTooltip(new Tooltip(zone.name()));
-        name.setMinWidth(0);
+        name.setWrapText(true);
+        name.setMinSize(0, USE_PREF_SIZE);
         name.setMaxWidth(Double.MAX_VALUE);
         name.setAccessibleText("Zone " + zone.name());
         name.setOnAction(e -> select.accept(zone.name()));

@@ -55,8 +55,7 @@ class LookTest {
             for (int size = 0; size < SIZES.size(); size++) {
                 for (int step = 0; step < STEPS.size(); step++) {
                     int half = step / 2;
-                    all.add(new View(
-                            step, size, isOdd(step + size), isOdd(half + size), isOdd(step + half + size)));
+                    all.add(new View(step, size, isOdd(step + size), isOdd(half + size), isOdd(step + half + size)));
                 }
             }
             return all;
@@ -87,9 +86,10 @@ class LookTest {
     void theViewsPairEachValueOfAFactorWithEachOfTheOthers() {
         Set<Set<Object>> pairs = new LinkedHashSet<>();
         for (View view : View.all()) {
-            view.values().forEach(one -> view.values().stream()
-                    .filter(other -> !other.equals(one))
-                    .forEach(other -> pairs.add(Set.of(one, other))));
+            view.values()
+                    .forEach(one -> view.values().stream()
+                            .filter(other -> !other.equals(one))
+                            .forEach(other -> pairs.add(Set.of(one, other))));
         }
         int ofStepAndSize = 4 * 3;
         int ofThoseAndTwos = (4 + 3) * 3 * 2;
@@ -157,7 +157,7 @@ class LookTest {
             see(window, "zone", all);
             drawABed(window);
             see(window, "drawing", all);
-            window.keys(KeyCode.ESCAPE).keys(KeyCode.ESCAPE).keys(KeyCode.SHORTCUT, KeyCode.N);
+            window.keys(KeyCode.SHORTCUT, KeyCode.N);
             for (int step = 0; step < STEPS.size(); step++) {
                 turnTo(window, new View(step, 0, step % 2 == 1, false, false));
                 see(window, "empty-" + STEPS.get(step), all);

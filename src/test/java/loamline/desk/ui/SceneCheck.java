@@ -19,6 +19,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
+import javafx.scene.image.ImageView;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
@@ -106,11 +107,15 @@ record SceneCheck(Scene scene) {
 
     /** Things that reach out of the window, or sideways out of a pane that scrolls down only. */
     List<String> outside() {
-        return all().filter(node -> node.isManaged() && node != scene.getRoot())
-                .filter(node -> around(node, parent -> parent.getClip() != null).isEmpty())
+        return all().filter(node -> node.isManaged() && node != scene.getRoot() && !isClipped(node))
                 .filter(node -> !reach(node).isEmpty() && !room(node).contains(reach(node)))
                 .map(node -> "outside: " + named(node) + " reaches to " + words(reach(node)))
                 .toList();
+    }
+
+    /** A picture larger than the window in which it is moved. */
+    private static boolean isClipped(Node node) {
+        return node instanceof ImageView && isInside(node, around -> around.getClip() != null);
     }
 
     private static Bounds reach(Node node) {
