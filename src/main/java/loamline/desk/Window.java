@@ -265,12 +265,7 @@ final class Window {
             settleTool();
         });
         host.said().addListener((o, before, now) -> said.set(now));
-        session.results().addListener((o, before, now) -> {
-            showMiddle();
-            if (now.isEmpty()) { // another yard: what was being drawn belongs to the one before
-                host.putDown();
-            }
-        });
+        session.results().addListener((o, before, now) -> showMiddle());
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
         desk.store().said().addListener((o, before, now) -> said.set(now));

@@ -157,7 +157,11 @@ class LookTest {
             see(window, "zone", all);
             drawABed(window);
             see(window, "drawing", all);
-            window.keys(KeyCode.SHORTCUT, KeyCode.N);
+            window.keys(KeyCode.ESCAPE)
+                    .keys(KeyCode.ESCAPE)
+                    .keys(KeyCode.ESCAPE)
+                    .keys(KeyCode.ESCAPE)
+                    .keys(KeyCode.SHORTCUT, KeyCode.N);
             for (int step = 0; step < STEPS.size(); step++) {
                 turnTo(window, new View(step, 0, step % 2 == 1, false, false));
                 see(window, "empty-" + STEPS.get(step), all);
