@@ -48,8 +48,8 @@ public final class Session {
         stand(opened);
         Yard yard = opened.now();
         work.latest("plan", "Measuring the ground", "Try again", progress -> Results.ground(yard), ground -> {
-            if (yard.equals(shown.get()) && results.get().isEmpty()) {
-                results.set(Optional.of(ground));
+            if (yard.equals(shown.get())) {
+                results.set(results.get().or(() -> Optional.of(ground)));
                 plan();
             }
         });

@@ -26,6 +26,11 @@ public final class ToolHost {
         this.session = session;
         this.home = home;
         current = new ReadOnlyObjectWrapper<>(home);
+        session.results().addListener((o, before, now) -> {
+            if (now.isEmpty()) {
+                current.set(this.home); // another yard comes: what was being drawn was the old one's
+            }
+        });
     }
 
     /** Takes a tool in hand; what the one before had under way is dropped. */

@@ -87,7 +87,7 @@ class SuburbanYardTest {
     void open() throws IOException {
         System.setProperty(Home.PROPERTY, folder.resolve("home").toString());
         demo = Demo.laidOut(folder);
-        window = WindowDriver.open(Yard.empty("", Frame.local()));
+        window = WindowDriver.openFirst(Yard.empty("", Frame.local()), 1280, 800);
     }
 
     @AfterEach
