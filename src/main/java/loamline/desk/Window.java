@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -58,6 +59,7 @@ import loamline.yard.Yard;
 /** The window: its parts, their places, and its keys. */
 final class Window {
     private static final String FACTS = "facts";
+    private static final String STEP = "step";
     private static final int TRACE = 0;
     private static final int CORES = 2;
     private static final int MOST_STEPS = 9;
@@ -129,8 +131,11 @@ final class Window {
     void show(Optional<Path> file) {
         stage.show();
         desk.start(file);
+        if (desk.ui().get().get(STEP) instanceof Number place && place.intValue() < steps.size()) {
+            openStep(place.intValue());
+        }
         map.requestFocus();
-        FirstFrame.then(() -> session.open(session.history().get()));
+        FirstFrame.then(session::begin);
     }
 
     /** Every step of the visit that there is; another one is one entry more. */
@@ -263,6 +268,7 @@ final class Window {
         sheet.open().addListener((o, before, now) -> {
             showMiddle();
             settleTool();
+            desk.ui().set(Map.of(STEP, now));
         });
         host.said().addListener((o, before, now) -> said.set(now));
         session.results().addListener((o, before, now) -> showMiddle());

@@ -36,7 +36,7 @@ public final class Session {
         shown = new ReadOnlyObjectWrapper<>(first.now());
     }
 
-    /** A session on a yard of which nothing is computed before {@link #open}, so that a window can come up first. */
+    /** A session on a yard of which nothing is computed before {@link #begin}, so that a window can come up first. */
     public static Session resting(Yard first, Work work) {
         return new Session(History.of(first), work);
     }
@@ -46,7 +46,18 @@ public final class Session {
         selection.set(Selection.NOTHING);
         results.set(Optional.empty());
         stand(opened);
-        Yard yard = opened.now();
+        measure();
+    }
+
+    /** Computes the yard of a resting session, unless that has begun. */
+    public void begin() {
+        if (results.get().isEmpty()) {
+            measure();
+        }
+    }
+
+    private void measure() {
+        Yard yard = shown.get();
         work.latest("plan", "Measuring the ground", "Try again", progress -> Results.ground(yard), ground -> {
             if (yard.equals(shown.get())) {
                 results.set(results.get().or(() -> Optional.of(ground)));

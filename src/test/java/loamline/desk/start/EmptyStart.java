@@ -1,11 +1,12 @@
 package loamline.desk.start;
 
-import java.util.Objects;
 import javafx.application.Application;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
-import loamline.desk.DeskApp;
+import loamline.desk.store.Settings;
+import loamline.desk.theme.Look;
 
 /** A program that shows an empty stage in our theme: the least that JavaFX takes. */
 public final class EmptyStart {
@@ -21,11 +22,8 @@ public final class EmptyStart {
         @Override
         public void start(Stage stage) {
             BorderPane root = new BorderPane();
-            root.getStyleClass().addAll("desk", "light");
             Scene scene = new Scene(root, 1280, 800);
-            scene.getStylesheets()
-                    .add(Objects.requireNonNull(DeskApp.class.getResource("/loamline/desk/desk.css"))
-                            .toExternalForm());
+            new Look(new SimpleObjectProperty<>(Settings.USUAL)).dress(scene);
             stage.setScene(scene);
             stage.show();
         }
