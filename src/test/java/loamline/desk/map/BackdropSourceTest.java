@@ -8,11 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.AbstractExecutorService;
-import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import loamline.desk.session.AtOnce;
 import loamline.desk.session.Session;
-import loamline.desk.session.Work;
 import loamline.yard.Backdrop;
 import loamline.yard.Extras;
 import loamline.yard.Yard;
@@ -28,7 +26,7 @@ class BackdropSourceTest {
         Backdrop backdrop = new Backdrop(
                 image, 30, 20, new Backdrop.Placement(0.1, 0, 0, 0, -0.1, 0), 0, 1, List.of(), Extras.NONE);
         Yard yard = YardFixtures.yard().withBackdrop(Optional.of(backdrop));
-        return new Session(yard, new Work(new AtOnce(), Runnable::run));
+        return new Session(yard, AtOnce.work());
     }
 
     private BackdropSource source(Session session) {
@@ -90,36 +88,5 @@ class BackdropSourceTest {
         assertThat(BackdropSource.resolved(Optional.of(folder), "a\0b")).isEmpty();
         assertThat(BackdropSource.resolved(Optional.of(folder), "../b.png"))
                 .contains(folder.getParent().resolve("b.png"));
-    }
-
-    /** Runs tasks where they are given. */
-    private static final class AtOnce extends AbstractExecutorService {
-        @Override
-        public void execute(Runnable task) {
-            task.run();
-        }
-
-        @Override
-        public void shutdown() {}
-
-        @Override
-        public List<Runnable> shutdownNow() {
-            return List.of();
-        }
-
-        @Override
-        public boolean isShutdown() {
-            return false;
-        }
-
-        @Override
-        public boolean isTerminated() {
-            return false;
-        }
-
-        @Override
-        public boolean awaitTermination(long time, TimeUnit unit) {
-            return true;
-        }
     }
 }

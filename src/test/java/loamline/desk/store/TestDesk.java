@@ -8,10 +8,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.concurrent.AbstractExecutorService;
-import java.util.concurrent.TimeUnit;
+import loamline.desk.session.AtOnce;
 import loamline.desk.session.Session;
-import loamline.desk.session.Work;
 import loamline.place.Frame;
 import loamline.yard.Yard;
 
@@ -34,7 +32,7 @@ final class TestDesk implements Asking {
     private long number;
 
     TestDesk(Path home) {
-        session = new Session(Yard.empty("first", Frame.local()), new Work(new Here(), Runnable::run));
+        session = new Session(Yard.empty("first", Frame.local()), AtOnce.work());
         desk = new Desk(session, Home.in(home), this, this::later, Runnable::run);
         store = desk.store();
     }
@@ -122,38 +120,5 @@ final class TestDesk implements Asking {
     public Optional<Path> fileToSave(String title, List<Sort> sorts, Path first) {
         suggested.add(first);
         return files.isEmpty() ? Optional.empty() : files.remove();
-    }
-
-    /** Does a task before it returns. */
-    private static final class Here extends AbstractExecutorService {
-        @Override
-        public void execute(Runnable task) {
-            task.run();
-        }
-
-        @Override
-        public void shutdown() {
-            // nothing runs
-        }
-
-        @Override
-        public List<Runnable> shutdownNow() {
-            return List.of();
-        }
-
-        @Override
-        public boolean isShutdown() {
-            return false;
-        }
-
-        @Override
-        public boolean isTerminated() {
-            return false;
-        }
-
-        @Override
-        public boolean awaitTermination(long timeout, TimeUnit unit) {
-            return true;
-        }
     }
 }

@@ -12,11 +12,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.AbstractExecutorService;
-import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import loamline.desk.session.AtOnce;
 import loamline.desk.session.Session;
-import loamline.desk.session.Work;
 import loamline.desk.tool.AssistTool;
 import loamline.desk.tool.AssistTracer;
 import loamline.desk.tool.Input;
@@ -45,7 +43,7 @@ class TraceModelTest {
     @TempDir
     private Path folder;
 
-    private final Session session = new Session(Yard.empty("", Frame.local()), new Work(new Here(), Runnable::run));
+    private final Session session = new Session(Yard.empty("", Frame.local()), AtOnce.work());
     private final ToolHost host = new ToolHost(session, ToolChoice.GATE.tool());
     private final TraceModel model = new TraceModel(session, host, asked -> SQUARE);
 
@@ -217,36 +215,5 @@ class TraceModelTest {
                 .startsWith("4,3")
                 .endsWith(" in 1 part")
                 .contains(" ft² turf ± ");
-    }
-
-    /** Does everything at once, on the thread that asks. */
-    private static final class Here extends AbstractExecutorService {
-        @Override
-        public void execute(Runnable task) {
-            task.run();
-        }
-
-        @Override
-        public void shutdown() {}
-
-        @Override
-        public List<Runnable> shutdownNow() {
-            return List.of();
-        }
-
-        @Override
-        public boolean isShutdown() {
-            return false;
-        }
-
-        @Override
-        public boolean isTerminated() {
-            return false;
-        }
-
-        @Override
-        public boolean awaitTermination(long timeout, TimeUnit unit) {
-            return true;
-        }
     }
 }
