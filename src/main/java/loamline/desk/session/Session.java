@@ -95,9 +95,11 @@ public final class Session {
         compute();
     }
 
-    /** Ends a preview that led to nothing. */
+    /** Ends a preview that led to nothing, if there is one. */
     public void dropPreview() {
-        become(history.get());
+        if (!shown.get().equals(history.get().now())) {
+            become(history.get());
+        }
     }
 
     private void become(History changed) {

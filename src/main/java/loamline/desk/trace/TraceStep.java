@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -15,8 +14,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -223,28 +220,6 @@ public final class TraceStep extends VBox {
         }
         trace.setText(now.assist().isPresent() ? "Click on the image …" : "Trace from the image");
         doubts.setText(String.join("\n", now.doubts()));
-    }
-
-    /** Lets images be dropped on something, as on the map. */
-    public void takeDropsOn(Node target) {
-        target.addEventHandler(DragEvent.DRAG_OVER, e -> {
-            if (images(e).findAny().isPresent()) {
-                e.acceptTransferModes(TransferMode.COPY);
-                e.consume();
-            }
-        });
-        target.addEventHandler(DragEvent.DRAG_DROPPED, e -> {
-            Optional<Path> dropped = images(e).findFirst();
-            dropped.ifPresent(model::open);
-            if (dropped.isPresent()) {
-                e.setDropCompleted(true);
-                e.consume();
-            }
-        });
-    }
-
-    private static Stream<Path> images(DragEvent e) {
-        return e.getDragboard().getFiles().stream().map(file -> file.toPath()).filter(TraceModel::isImage);
     }
 
     private static VBox group(Node... nodes) {
