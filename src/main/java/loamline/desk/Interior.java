@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.SplitPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import loamline.desk.cores.CoreTool;
@@ -62,6 +65,9 @@ final class Interior {
     private static final int CORES = 2;
     private static final int MOST_STEPS = 9;
 
+    /** How much of the height the map keeps when a table comes up under it. */
+    private static final double SHARE_OF_MAP = 0.6;
+
     private final Session session;
     private final Desk desk;
     private final Asking asking;
@@ -80,7 +86,8 @@ final class Interior {
     private final List<Key> keys;
     private final Once<Node> help;
     private final StackPane inPlaceOfMap = new StackPane();
-    private final StackPane middle = new StackPane();
+    private final StackPane stack = new StackPane();
+    private final SplitPane middle = new SplitPane(stack);
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
     Interior(Session session, Desk desk, Look look, String program, Asking asking) {
@@ -199,9 +206,11 @@ final class Interior {
     private void layOutMiddle() {
         inPlaceOfMap.setVisible(false);
         StackPane.setAlignment(problems, Pos.BOTTOM_LEFT);
-        middle.getChildren().addAll(map, inPlaceOfMap, inset(Cards.welcome(desk.settings())), inset(problems));
+        stack.getChildren().addAll(map, inPlaceOfMap, inset(Cards.welcome(desk.settings())), inset(problems));
         middle.getStyleClass().add("middle");
+        middle.setOrientation(Orientation.VERTICAL);
         middle.setMinSize(0, 0);
+        stack.setMinSize(0, 0);
     }
 
     private static Node inset(Node card) {
@@ -210,7 +219,7 @@ final class Interior {
     }
 
     private Node laidOver(Node card) {
-        middle.getChildren().add(inset(card));
+        stack.getChildren().add(inset(card));
         return card;
     }
 
@@ -271,7 +280,7 @@ final class Interior {
         desk.ui().set(Map.copyOf(all));
     }
 
-    /** What the open step wants in the map's place, unless it still lacks what it works on. */
+    /** What the open step wants in the map's place, unless it still lacks what it works on, and under it. */
     private void showMiddle() {
         Step step = steps.get(sheet.open().get());
         Optional<Node> wanted = session.results()
@@ -281,6 +290,12 @@ final class Interior {
         wanted.ifPresent(node -> inPlaceOfMap.getChildren().setAll(node));
         inPlaceOfMap.setVisible(wanted.isPresent());
         map.setVisible(wanted.isEmpty());
+        List<Node> parts = Stream.concat(Stream.<Node>of(stack), step.under().map(Once::get).stream())
+                .toList();
+        if (!middle.getItems().equals(parts)) {
+            middle.getItems().setAll(parts);
+            middle.setDividerPositions(SHARE_OF_MAP);
+        }
     }
 
     private void rememberFold(boolean folded) {

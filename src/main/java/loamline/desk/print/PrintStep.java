@@ -12,7 +12,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import loamline.desk.theme.Written;
 import loamline.sheets.Paper;
 
 /** The tools of the Print step: how pages are made, and one button for every file that can be taken along. */
@@ -48,7 +48,7 @@ public final class PrintStep extends VBox {
     private GridPane fields() {
         ComboBox<Paper> paper = new ComboBox<>();
         paper.getItems().setAll(Paper.values());
-        paper.setConverter(new PaperNames());
+        paper.setConverter(Written.as(each -> each == Paper.A4 ? "A4" : "Letter"));
         paper.valueProperty().bindBidirectional(model.paper());
         DatePicker date = new DatePicker();
         date.setPromptText("by hand");
@@ -80,17 +80,5 @@ public final class PrintStep extends VBox {
         button.setAccessibleHelp(output.kind());
         button.setOnAction(e -> saving.save(output));
         return button;
-    }
-
-    private static final class PaperNames extends StringConverter<Paper> {
-        @Override
-        public String toString(Paper paper) {
-            return paper == Paper.A4 ? "A4" : "Letter";
-        }
-
-        @Override
-        public Paper fromString(String name) {
-            return name.equals("A4") ? Paper.A4 : Paper.LETTER;
-        }
     }
 }

@@ -1,7 +1,6 @@
 package loamline.desk.trace;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
@@ -18,8 +17,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import loamline.account.Account;
+import loamline.desk.theme.Written;
 import loamline.desk.tool.AssistTool;
 import loamline.yard.Kind;
 
@@ -85,7 +84,7 @@ public final class TraceStep extends VBox {
         opacity.valueChangingProperty().addListener((o, before, now) -> opacityMoved());
         tolerance.valueProperty().addListener((o, before, now) -> assistWith(kind.getValue(), now.doubleValue()));
         kind.getItems().setAll(AssistTool.KINDS);
-        kind.setConverter(new KindNames());
+        kind.setConverter(Written.as(each -> each.name().charAt(0) + each.word().substring(1)));
         kind.setAccessibleText("What it is traced as");
         kind.valueProperty().addListener((o, before, now) -> assistWith(now, tolerance.getValue()));
         kind.setMaxWidth(Double.MAX_VALUE);
@@ -281,17 +280,5 @@ public final class TraceStep extends VBox {
     private static void show(Node node, ObservableValue<Boolean> when) {
         node.visibleProperty().bind(when);
         node.managedProperty().bind(when);
-    }
-
-    private static final class KindNames extends StringConverter<Kind> {
-        @Override
-        public String toString(Kind kind) {
-            return kind == null ? "" : kind.name().charAt(0) + kind.word().substring(1);
-        }
-
-        @Override
-        public Kind fromString(String name) {
-            return Kind.valueOf(name.toUpperCase(Locale.ROOT));
-        }
     }
 }
