@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import loamline.cancel.Cancellation;
 import loamline.raster.GridSpec;
+import loamline.raster.Mask;
 
 /**
  * The rate of some heads together on a window of a grid, mm/h. Immutable.
@@ -19,10 +20,10 @@ final class RateField {
 
     private final GridSpec grid;
     private final Window window;
-    private final List<HeadPattern> heads;
+    private final List<SprinklerHead> heads;
     private final double[] rates;
 
-    private RateField(GridSpec grid, Window window, List<HeadPattern> heads, double[] rates) {
+    private RateField(GridSpec grid, Window window, List<SprinklerHead> heads, double[] rates) {
         this.grid = grid;
         this.window = window;
         this.heads = heads;
@@ -30,9 +31,9 @@ final class RateField {
     }
 
     /** The field on the cells that the heads reach. */
-    static RateField of(GridSpec grid, List<HeadPattern> heads) {
+    static RateField of(GridSpec grid, List<SprinklerHead> heads) {
         Window window = heads.stream()
-                .map(head -> Window.of(grid, head))
+                .map(head -> Window.of(grid, head.pattern()))
                 .reduce(Window::union)
                 .orElse(new Window(0, 0, 0, 0));
         RateField field = new RateField(grid, window, List.copyOf(heads), new double[window.size()]);
@@ -45,9 +46,9 @@ final class RateField {
      *
      * @param index the head's place in the list
      */
-    RateField with(int index, HeadPattern changed) {
-        List<HeadPattern> others = new ArrayList<>(heads);
-        Window touched = Window.of(grid, heads.get(index)).union(Window.of(grid, changed));
+    RateField with(int index, SprinklerHead changed) {
+        List<SprinklerHead> others = new ArrayList<>(heads);
+        Window touched = Window.of(grid, heads.get(index).pattern()).union(Window.of(grid, changed.pattern()));
         others.set(index, changed);
         Window wider = window.union(touched);
         RateField field = new RateField(grid, wider, List.copyOf(others), copied(wider));
@@ -81,10 +82,34 @@ final class RateField {
             Cancellation.check();
             int row = part.row() + band * BAND_ROWS;
             int rows = Math.min(BAND_ROWS, part.endRow() - row);
-            RateKernel kernel =
-                    new RateKernel(grid, window, new Window(part.column(), row, part.columns(), rows), rates);
-            heads.forEach(kernel::add);
+            fillBand(new Window(part.column(), row, part.columns(), rows));
         });
+    }
+
+    private void fillBand(Window band) {
+        RateKernel kernel = new RateKernel(grid, window, band, rates);
+        for (SprinklerHead head : heads) {
+            if (head.dark().isEmpty()) {
+                kernel.add(head.pattern());
+            } else {
+                addLit(head, Window.of(grid, head.pattern()).intersection(band));
+            }
+        }
+    }
+
+    /** Adds a head that something stands in the way of. */
+    private void addLit(SprinklerHead head, Window part) {
+        if (part.isEmpty()) {
+            return;
+        }
+        double[] own = new double[part.size()];
+        new RateKernel(grid, part, part, own).add(head.pattern());
+        Mask dark = Mask.of(part.cells(grid), head.dark());
+        for (int i = 0; i < own.length; i++) {
+            if (!dark.has(i)) {
+                rates[window.index(part.column() + i % part.columns(), part.row() + i / part.columns())] += own[i];
+            }
+        }
     }
 
     GridSpec grid() {
@@ -95,7 +120,7 @@ final class RateField {
         return window;
     }
 
-    List<HeadPattern> heads() {
+    List<SprinklerHead> heads() {
         return heads;
     }
 

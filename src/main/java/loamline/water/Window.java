@@ -33,6 +33,16 @@ record Window(int column, int row, int columns, int rows) {
         return (int) Math.max(0, Math.min(most, Math.ceil((from - origin) / cellM - 0.5)));
     }
 
+    /** Its cells as a grid of their own; not for an empty window. */
+    GridSpec cells(GridSpec grid) {
+        return new GridSpec(
+                grid.originX() + column * grid.cellM(),
+                grid.originY() + row * grid.cellM(),
+                grid.cellM(),
+                columns,
+                rows);
+    }
+
     int size() {
         return columns * rows;
     }

@@ -53,6 +53,10 @@ class RateFieldTest {
         return rates;
     }
 
+    private static RateField field(List<HeadPattern> heads) {
+        return RateField.of(GRID, heads.stream().map(Heads::alone).toList());
+    }
+
     private static double[] whole(RateField field) {
         double[] rates = new double[field.grid().size()];
         field.addTo(rates, Window.of(field.grid()));
@@ -68,7 +72,7 @@ class RateFieldTest {
         for (long seed = 1; seed <= 12; seed++) {
             List<HeadPattern> heads = heads(seed, 12);
             double[] expected = oracle(GRID, heads);
-            double[] found = whole(RateField.of(GRID, heads));
+            double[] found = whole(field(heads));
             for (int i = 0; i < expected.length; i++) {
                 assertThat(found[i]).as("seed " + seed + " cell " + i).isCloseTo(expected[i], within(tolerance(heads)));
             }
@@ -78,15 +82,15 @@ class RateFieldTest {
     @Test
     void headsThatDoNotReachTheGridGiveNothing() {
         HeadPattern far = new HeadPattern(new Point(100, 100), 5, Arc.of(0, 360), RadialProfile.of(Named.CONE), 5);
-        assertThat(whole(RateField.of(GRID, List.of(far)))).containsOnly(0);
-        assertThat(whole(RateField.of(GRID, List.of()))).containsOnly(0);
-        assertThat(RateField.of(GRID, List.of(far)).at(3, 3)).isZero();
+        assertThat(whole(field(List.of(far)))).containsOnly(0);
+        assertThat(whole(field(List.of()))).containsOnly(0);
+        assertThat(field(List.of(far)).at(3, 3)).isZero();
     }
 
     @Test
     void draggingOneHeadGivesTheSameBitsAsComputingAllAnew() {
         List<HeadPattern> heads = new ArrayList<>(heads(5, 15));
-        RateField field = RateField.of(GRID, heads);
+        RateField field = field(heads);
         SplittableRandom random = new SplittableRandom(8);
         for (int step = 0; step < 40; step++) {
             int index = random.nextInt(heads.size());
@@ -94,9 +98,9 @@ class RateFieldTest {
                     .movedTo(new Point(random.nextDouble(-6, 35), random.nextDouble(-4, 27)))
                     .turnedBy(random.nextDouble(360));
             heads.set(index, moved);
-            field = field.with(index, moved);
+            field = field.with(index, Heads.alone(moved));
         }
-        assertThat(whole(field)).containsExactly(whole(RateField.of(GRID, heads)));
+        assertThat(whole(field)).containsExactly(whole(field(heads)));
     }
 
     static Stream<Profile> everyProfile() {
@@ -104,7 +108,7 @@ class RateFieldTest {
     }
 
     private static double flowKept(HeadPattern head) {
-        RateField field = RateField.of(GRID, List.of(head));
+        RateField field = field(List.of(head));
         return DoubleStream.of(whole(field)).sum() * GRID.cellAreaM2() / 60 / head.flowLpm();
     }
 
