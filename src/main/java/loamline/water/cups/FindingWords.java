@@ -7,12 +7,12 @@ import loamline.water.cups.OutputFit.Factor;
 final class FindingWords {
     private FindingWords() {}
 
-    static String of(Suspicion suspicion, Verdict verdict, Factor factor, int reached, boolean lone) {
+    static String of(Suspicion suspicion, Verdict verdict, Factor factor, int reached) {
         if (reached < HeadFindings.LEAST_CUPS_A_HEAD) {
             return (reached == 0 ? "No cup stands" : reached == 1 ? "Only 1 cup stands" : "Only 2 cups stand")
                     + " in its throw: too few to judge it. Set three or more there.";
         }
-        if (suspicion.named() && lone) {
+        if (suspicion.named() && verdict == Verdict.UNSURE) {
             return "A single cup speaks against it. See whether that cup stood straight, and test again.";
         }
         return switch (verdict) {

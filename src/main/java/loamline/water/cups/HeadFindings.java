@@ -1,12 +1,10 @@
 package loamline.water.cups;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import loamline.geometry.Point;
 import loamline.water.HeadPattern;
@@ -121,9 +119,12 @@ public record HeadFindings(
             doubted[head] = true;
             OutputFit.Factor factor = new OutputFit(rates, y, quiet, doubted).factor(head);
             List<Integer> reached = thrown.reachedBy(head);
-            Witnesses witnesses = Witnesses.of(suspicion, thrown, rates, y, quiet);
-            Verdict verdict = verdict(suspicion, reached.size(), witnesses);
-            List<Integer> named = suspicion.named() ? witnesses.cups(SAYS_SO) : reached;
+            Optional<Witnesses> witnesses = Optional.of(suspicion)
+                    .filter(Suspicion::named)
+                    .map(against -> Witnesses.of(against, thrown, rates, y, quiet));
+            boolean lone = witnesses.filter(Witnesses::isLone).isPresent();
+            Verdict verdict = verdict(suspicion, reached.size(), lone);
+            List<Integer> telling = witnesses.map(w -> w.cups(SAYS_SO)).orElse(reached);
             return new HeadFinding(
                     ids.get(head),
                     factor.factor(),
@@ -132,12 +133,12 @@ public record HeadFindings(
                     verdict,
                     suspicion.sure(),
                     turned(suspicion, verdict),
-                    named.stream().map(i -> cups.get(i).name()).toList(),
-                    FindingWords.of(suspicion, verdict, factor, reached.size(), witnesses.isLone()));
+                    telling.stream().map(i -> cups.get(i).name()).toList(),
+                    FindingWords.of(suspicion, verdict, factor, reached.size()));
         }
 
-        private static Verdict verdict(Suspicion suspicion, int reached, Witnesses witnesses) {
-            if (reached < LEAST_CUPS_A_HEAD || (suspicion.named() && witnesses.isLone())) {
+        private static Verdict verdict(Suspicion suspicion, int reached, boolean lone) {
+            if (reached < LEAST_CUPS_A_HEAD || lone) {
                 return Verdict.UNSURE;
             }
             if (!suspicion.named()) {
