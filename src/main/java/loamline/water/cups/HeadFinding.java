@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param verdict in a word
  * @param sure probability that it is at fault, 0 to 1
  * @param turnedDeg how far it is turned clockwise, if that is what fits best
+ * @param reachedCups how many cups its water reaches, as mapped
  * @param cups names of the cups that say so, the most telling first; for a head without a fault those that could tell
  * @param words one sentence for the user
  */
@@ -24,6 +25,7 @@ public record HeadFinding(
         Verdict verdict,
         double sure,
         OptionalDouble turnedDeg,
+        int reachedCups,
         List<String> cups,
         String words) {
     public HeadFinding {

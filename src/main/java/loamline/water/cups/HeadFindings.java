@@ -12,7 +12,10 @@ import loamline.water.HeadPattern;
 /**
  * What the cups say of all heads of a valve.
  *
- * @param heads the most suspected first; empty if no water was caught or no cup stands in a throw
+ * <p>Where no water was caught, or none of it can come from these heads, nothing is said of any head and the heads
+ * stand as mapped.
+ *
+ * @param heads the most suspected first
  * @param found the heads as the cups have them, in the order in which they were given: turned, short, with the output
  *     that fits
  * @param scale readings over what the mapped flows promise: the valve's pressure, and the water that wind and air take
@@ -53,7 +56,7 @@ public record HeadFindings(
         boolean reached = IntStream.range(0, mapped.size())
                 .anyMatch(head -> !thrown.reachedBy(head).isEmpty());
         if (!caught || !reached) {
-            return new HeadFindings(List.of(), mapped, caught ? 1 : 0, Noise.USUAL, List.of());
+            return new HeadFindings(List.of(), mapped, 1, Noise.USUAL, List.of());
         }
         return new Judge(List.copyOf(heads.keySet()), thrown, cups).findings();
     }
@@ -133,6 +136,7 @@ public record HeadFindings(
                     verdict,
                     suspicion.sure(),
                     turned(suspicion, verdict),
+                    reached.size(),
                     telling.stream().map(i -> cups.get(i).name()).toList(),
                     FindingWords.of(suspicion, verdict, factor, reached.size()));
         }
