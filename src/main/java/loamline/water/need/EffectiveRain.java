@@ -6,8 +6,7 @@ import loamline.units.Factors;
 /** How much of the rain the roots get; the rest runs off, drains or dries on the leaves. */
 public enum EffectiveRain {
     /** P (125 − 0.2 P) / 125 up to 250 mm a month, then 125 + 0.1 P. */
-    USDA_SCS(new Source(
-            "usda-scs", "From memory of USDA Soil Conservation Service, monthly effective rain, short form")) {
+    USDA_SCS("usda-scs", "From memory of USDA Soil Conservation Service, monthly effective rain, short form") {
         @Override
         public double ofMonthMm(double rainMm) {
             requireRain(rainMm);
@@ -15,7 +14,7 @@ public enum EffectiveRain {
         }
     },
     /** 0.8 P − 25 above 75 mm a month, else 0.6 P − 10, never below 0. */
-    FAO(new Source("fao-tm3", "From memory of FAO, Irrigation Water Management, Training Manual 3")) {
+    FAO("fao-tm3", "From memory of FAO, Irrigation Water Management, Training Manual 3") {
         @Override
         public double ofMonthMm(double rainMm) {
             requireRain(rainMm);
@@ -23,14 +22,16 @@ public enum EffectiveRain {
         }
     };
 
-    private final Source source;
+    private final String id;
+    private final String citation;
 
-    EffectiveRain(Source source) {
-        this.source = source;
+    EffectiveRain(String id, String citation) {
+        this.id = id;
+        this.citation = citation;
     }
 
     public Source source() {
-        return source;
+        return new Source(id, citation);
     }
 
     /** Of the rain of a month, mm, 0 or more; never more than the rain. */

@@ -44,6 +44,18 @@ public record MonthClimate(
         });
     }
 
+    /**
+     * Wind at 2 m above the ground, m/s, from wind measured at another height.
+     *
+     * @param heightM of the gauge, 1 or more
+     */
+    public static double windAt2m(double windMS, double heightM) {
+        if (!(heightM >= 1)) {
+            throw new IllegalArgumentException("heightM = " + heightM + " must be 1 or more");
+        }
+        return Fao56.windAt2m(windMS, heightM);
+    }
+
     /** Of a month whose evapotranspiration and rain are known. */
     public static MonthClimate typed(Month month, double etoMmDay, double rainMm) {
         return new MonthClimate(
@@ -63,8 +75,13 @@ public record MonthClimate(
      * @param maxC °C, at least minC, at most 60
      */
     public record Temperature(double minC, double maxC) {
+        /** Colder or hotter months there are none. */
+        public static final double LEAST_C = -60;
+
+        public static final double MOST_C = 60;
+
         public Temperature {
-            if (!(minC >= -60 && minC <= maxC && maxC <= 60)) {
+            if (!(minC >= LEAST_C && minC <= maxC && maxC <= MOST_C)) {
                 throw new IllegalArgumentException(
                         "temperatures " + minC + " and " + maxC + " must be -60 to 60 °C, the first the lower");
             }

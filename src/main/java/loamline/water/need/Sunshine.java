@@ -12,8 +12,10 @@ public sealed interface Sunshine {
 
     /** @param hours of bright sunshine a day, 0 to 24 */
     record Hours(double hours) implements Sunshine {
+        public static final double MOST = 24;
+
         public Hours {
-            require("hours", hours, 24);
+            require("hours", hours, MOST);
         }
 
         @Override
@@ -22,10 +24,13 @@ public sealed interface Sunshine {
         }
     }
 
-    /** @param mjM2 solar radiation, MJ/m² a day, 0 to 50, which is more than reaches the air anywhere */
+    /** @param mjM2 solar radiation, MJ/m² a day, 0 to 50 */
     record Measured(double mjM2) implements Sunshine {
+        /** More than reaches the air anywhere. */
+        public static final double MOST_MJ_M2 = 50;
+
         public Measured {
-            require("mjM2", mjM2, 50);
+            require("mjM2", mjM2, MOST_MJ_M2);
         }
 
         @Override
