@@ -98,7 +98,8 @@ final class CupsCommand implements Callable<Integer> {
         CupFiles.of(test).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("cup-sheet.pdf", new CupSheet(yard, Zones.of(yard), test, pages.sheets()).pdf());
         output.write();
-        input.say(cups.size() + " cups of valve " + valve + " read, written to " + output.folder() + ". " + heads(test));
+        input.say(
+                cups.size() + " cups of valve " + valve + " read, written to " + output.folder() + ". " + heads(test));
     }
 
     private static String heads(CupTest test) {

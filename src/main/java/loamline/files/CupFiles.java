@@ -40,7 +40,9 @@ public final class CupFiles {
         tree.put("rule", Uniformity.RULE);
         tree.put("scale", test.findings().scale());
         tree.put("noiseShare", test.findings().noiseShare());
-        tree.put("suspects", test.findings().heads().stream().map(CupFiles::suspect).toList());
+        tree.put(
+                "suspects",
+                test.findings().heads().stream().map(CupFiles::suspect).toList());
         tree.put("runTimes", test.runTimes().stream().map(CupFiles::runTime).toList());
         return JsonText.of(tree);
     }

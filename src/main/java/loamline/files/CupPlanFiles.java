@@ -46,8 +46,7 @@ public final class CupPlanFiles {
         CsvText csv = new CsvText().row(List.of("cup", "x_m", "y_m", "ml", "throat_cm2", "minutes"));
         for (int i = 0; i < plan.cups().size(); i++) {
             Point at = plan.cups().get(i);
-            csv.row(Arrays.asList(
-                    Integer.toString(i + 1), at.x(), at.y(), null, plan.throatCm2(), plan.minutes()));
+            csv.row(Arrays.asList(Integer.toString(i + 1), at.x(), at.y(), null, plan.throatCm2(), plan.minutes()));
         }
         return csv.toString();
     }

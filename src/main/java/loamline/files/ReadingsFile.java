@@ -31,7 +31,8 @@ public final class ReadingsFile {
     private static final CsvColumn<Double> LON = CsvColumn.number("lon", -180, 180);
     private static final CsvColumn<Double> LAT = CsvColumn.number("lat", -90, 90);
     private static final CsvColumn<Double> ML = CsvColumn.amount("ml").required();
-    private static final CsvColumn<Double> THROAT = CsvColumn.amount("throat_cm2").required();
+    private static final CsvColumn<Double> THROAT =
+            CsvColumn.amount("throat_cm2").required();
     private static final CsvColumn<Double> MINUTES = CsvColumn.amount("minutes").required();
     private static final List<CsvColumn<?>> COLUMNS = List.of(CUP, X, Y, LON, LAT, ML, THROAT, MINUTES);
 
@@ -84,7 +85,10 @@ public final class ReadingsFile {
         if (row.need(column) > 0) {
             return true;
         }
-        refuse(row, "READING_ZERO", column.name() + " is 0: a reading needs a cup with an opening and a valve that ran");
+        refuse(
+                row,
+                "READING_ZERO",
+                column.name() + " is 0: a reading needs a cup with an opening and a valve that ran");
         return false;
     }
 
@@ -97,7 +101,10 @@ public final class ReadingsFile {
             return Optional.empty();
         }
         if (earth.isEmpty()) {
-            refuse(row, "READING_NO_FRAME", "the yard is not tied to the earth: give x_m and y_m instead of lon and lat");
+            refuse(
+                    row,
+                    "READING_NO_FRAME",
+                    "the yard is not tied to the earth: give x_m and y_m instead of lon and lat");
             return Optional.empty();
         }
         Optional<Point> at = earth.map(plane -> plane.toYard(new LonLat(row.need(LON), row.need(LAT))));

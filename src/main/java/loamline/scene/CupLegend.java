@@ -41,12 +41,15 @@ public final class CupLegend {
         if (!cups.heads().isEmpty()) {
             CupMap.Suspect suspect = new CupMap.Suspect(middle, "");
             entries.add(drawn(
-                    "head to look at", small, s -> CupSigns.rings(s, map(List.of(), List.of(), List.of(suspect)), 1.9)));
+                    "head to look at",
+                    small,
+                    s -> CupSigns.rings(s, map(List.of(), List.of(), List.of(suspect)), 1.9)));
         }
         List<String> shown = List.of(Kind.HEAD.word(), Kind.TROUBLE.word());
         entries.addAll(Legend.of(
                 yard.withFeatures(yard.features().stream()
-                        .filter(f -> f.kind().map(Kind::word).filter(shown::contains).isPresent())
+                        .filter(f ->
+                                f.kind().map(Kind::word).filter(shown::contains).isPresent())
                         .toList()),
                 Optional.empty(),
                 options));

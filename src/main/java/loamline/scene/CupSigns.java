@@ -66,7 +66,8 @@ final class CupSigns {
         map.heads().forEach(head -> {
             PaperRect box = PaperRect.centred(sketch.view().onPaper(head.at()), 2 * SUSPECT_MM, 2 * SUSPECT_MM);
             Label.Line line = new Label.Line(head.words(), Type.bold(SUSPECT_PT), sketch.ink(Role.ERROR));
-            PaperRect room = Label.room(List.of(line), box.centre(), sketch.options().text());
+            PaperRect room =
+                    Label.room(List.of(line), box.centre(), sketch.options().text());
             sketch.label(new Label(0, Label.oneLine(line), Places.beside(box, room), Label.Home.ANYWHERE));
         });
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
-import loamline.geometry.Region;
 import loamline.scene.CupLegend;
 import loamline.scene.CupMap;
 import loamline.scene.Legend;
@@ -26,8 +25,8 @@ record CupMapPage(
     /** A yard without anything in it is shown as this much ground, m. */
     private static final Box NOTHING = new Box(-5, -5, 5, 5);
 
-    /** Ground shown round cups and throws, m. */
-    private static final double ROUND_M = 1;
+    /** Ground shown round cups and heads, m. */
+    private static final double ROUND_M = 2;
 
     Page page(String title, String caution, List<Block> tiles) {
         MapFit fit = fit();
@@ -60,11 +59,10 @@ record CupMapPage(
     private Box ground() {
         Stream<Point> throwing = yard.all(Head.class)
                 .filter(head -> head.valve().equals(cups.valve()))
-                .flatMap(head -> Region.around(head.at(), head.radiusM().orElse(ROUND_M))
-                        .outline()
-                        .vertices());
+                .map(Head::at);
         Stream<Point> standing = cups.cups().stream().map(CupMap.Cup::at);
-        Box wanted = Box.around(Stream.concat(throwing, standing)).orElse(NOTHING).grown(ROUND_M);
+        Box wanted =
+                Box.around(Stream.concat(throwing, standing)).orElse(NOTHING).grown(ROUND_M);
         return yard.box()
                 .filter(lot -> lot.minX() < wanted.maxX()
                         && lot.maxX() > wanted.minX()

@@ -37,8 +37,8 @@ public record CupPlanSheet(Yard yard, List<Zone> zones, CupPlan plan, SheetOptio
 
     private CupMap map() {
         List<CupMap.Cup> cups = IntStream.range(0, plan.cups().size())
-                .mapToObj(i -> new CupMap.Cup(
-                        Integer.toString(i + 1), "", plan.cups().get(i), false))
+                .mapToObj(i ->
+                        new CupMap.Cup(Integer.toString(i + 1), "", plan.cups().get(i), false))
                 .toList();
         return new CupMap(plan.valve(), List.of(), cups, List.of());
     }
@@ -59,7 +59,13 @@ public record CupPlanSheet(Yard yard, List<Zone> zones, CupPlan plan, SheetOptio
                         "Why here",
                         plan.reasons().isEmpty() ? "asked for" : plan.reasons().get(0),
                         plan.reasons().size() > 1
-                                ? "and " + String.join(", ", plan.reasons().subList(1, plan.reasons().size()))
+                                ? "and "
+                                        + String.join(
+                                                ", ",
+                                                plan.reasons()
+                                                        .subList(
+                                                                1,
+                                                                plan.reasons().size()))
                                 : "as mapped the cups get " + figures.rate(plan.modelMmH())));
     }
 

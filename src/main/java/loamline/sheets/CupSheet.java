@@ -79,7 +79,10 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         if (head.verdict() == Verdict.TURNED) {
             return head.head() + " "
                     + (head.turnedDeg().isPresent()
-                            ? String.format(Locale.ROOT, "turned %.0f°", head.turnedDeg().getAsDouble())
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "turned %.0f°",
+                                    head.turnedDeg().getAsDouble())
                             : "arc short");
         }
         return head.head() + " " + head.verdict().word() + ", " + Figures.percent(head.factor(), 0);
@@ -88,14 +91,14 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
     private List<Block> tiles(Blocks blocks) {
         Tile tile = new Tile(blocks);
         Figures figures = new Figures(options.units());
-        String mean = test.meanMmH().isPresent()
-                ? figures.rate(test.meanMmH().getAsDouble())
-                : "–";
+        String mean = test.meanMmH().isPresent() ? figures.rate(test.meanMmH().getAsDouble()) : "–";
         String catches = Figures.count(test.cups().size(), "cup")
                 + (test.meanMl().isPresent()
-                        ? String.format(Locale.ROOT, ", mean %.1f ml", test.meanMl().getAsDouble())
+                        ? String.format(
+                                Locale.ROOT, ", mean %.1f ml", test.meanMl().getAsDouble())
                         : "");
-        String quarter = test.uniformity().map(u -> Figures.percent(u.duLq(), 0)).orElse("–");
+        String quarter =
+                test.uniformity().map(u -> Figures.percent(u.duLq(), 0)).orElse("–");
         String others = test.uniformity()
                 .map(u -> "low half " + Figures.percent(u.duLh(), 0) + ", CU " + Figures.percent(u.cu(), 0))
                 .orElse(test.schedulingWords());
@@ -107,7 +110,8 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
     }
 
     private String times() {
-        return test.schedulingWords() + (test.uniformity().isPresent() && test.schedulingWords().length() < 8 ? " ×" : "");
+        return test.schedulingWords()
+                + (test.uniformity().isPresent() && test.schedulingWords().length() < 8 ? " ×" : "");
     }
 
     private Block suspects(Tile tile) {
@@ -124,6 +128,6 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         return tile.of(
                 faults.size() == 1 ? "Look at this head" : "Look at these heads",
                 faults.stream().map(CupSheet::words).collect(Collectors.joining("; ")),
-                "sure to " + Figures.percent(faults.get(0).sure(), 0));
+                "at fault with a probability of " + Figures.sure(faults.get(0).sure()));
     }
 }

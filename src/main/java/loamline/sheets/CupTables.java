@@ -28,7 +28,12 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
 
     List<Page> pages(PaperRect paper, String title, String caution) {
         Column column = new Column();
-        section(column, "Heads, the most suspected first", headTable(), test.findings().heads(), this::words);
+        section(
+                column,
+                "Heads, the most suspected first",
+                headTable(),
+                test.findings().heads(),
+                this::words);
         section(column, "Run times", runTable(), test.runTimes(), this::words);
         section(column, "Readings", cupTable(), pairs(), this::words);
         doubts(column);
@@ -59,10 +64,10 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
                 Table.Field.words("head", 12).strong(),
                 Table.Field.words("verdict", 15).strong(),
                 Table.Field.number("gives", 13),
-                Table.Field.number("95 of 100 times", 24),
-                Table.Field.number("sure", 12),
+                Table.Field.number("95 % interval", 24),
+                Table.Field.number("at fault", 16),
                 Table.Field.words("cups", 30).sized(DENSE_PT),
-                Table.Field.words("what to do", 84).sized(DENSE_PT));
+                Table.Field.words("what to do", 80).sized(DENSE_PT));
     }
 
     private List<String> words(HeadFinding head) {
@@ -71,7 +76,7 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
                 head.verdict().word(),
                 Figures.percent(head.factor(), 0),
                 Figures.percent(head.low(), 0) + " to " + Figures.percent(head.high(), 0),
-                Figures.percent(head.sure(), 0),
+                Figures.sure(head.sure()),
                 head.verdict().isFault() ? String.join(", ", head.cups()) : head.reachedCups() + " in its throw",
                 head.words());
     }
@@ -193,12 +198,17 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
                 new Table.Field("formula", 84, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
                 Table.Field.words("what it says", 94).sized(DENSE_PT),
                 Table.Field.words("source", 14).soft());
-        section(column, "How these numbers came about", table, List.copyOf(once.values()), account -> List.of(
-                account.formula(),
-                account.note(),
-                account.sources().stream()
-                        .map(source -> "[" + (citations.indexOf(source.citation()) + 1) + "]")
-                        .collect(Collectors.joining(" "))));
+        section(
+                column,
+                "How these numbers came about",
+                table,
+                List.copyOf(once.values()),
+                account -> List.of(
+                        account.formula(),
+                        account.note(),
+                        account.sources().stream()
+                                .map(source -> "[" + (citations.indexOf(source.citation()) + 1) + "]")
+                                .collect(Collectors.joining(" "))));
         List<Block> sources = new ArrayList<>();
         for (String citation : citations) {
             Block words = blocks.paragraph(citation, Blocks.SMALL, Role.INK);

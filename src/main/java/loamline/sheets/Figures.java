@@ -62,6 +62,11 @@ record Figures(UnitSystem units) {
         return String.format(Locale.ROOT, "%." + decimals + "f %%", 100 * ratio);
     }
 
+    /** A probability; none is told as certain. */
+    static String sure(double probability) {
+        return probability > 0.99 ? "over 99 %" : probability < 0.01 ? "under 1 %" : percent(probability, 0);
+    }
+
     static String day(LocalDate date) {
         return DAY.format(date);
     }

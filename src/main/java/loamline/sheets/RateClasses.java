@@ -54,7 +54,10 @@ record RateClasses(double firstMmH, double stepMmH, int count, UnitSystem units)
             int count = Math.max(1, (int) Math.ceil((most - first) / step));
             if (count <= MOST) {
                 return new RateClasses(
-                        Measure.DEPTH_RATE.toStored(first, units), Measure.DEPTH_RATE.toStored(step, units), count, units);
+                        Measure.DEPTH_RATE.toStored(first, units),
+                        Measure.DEPTH_RATE.toStored(step, units),
+                        count,
+                        units);
             }
         }
         throw new IllegalStateException("ten times a tenth of the span holds the span");
@@ -79,7 +82,9 @@ record RateClasses(double firstMmH, double stepMmH, int count, UnitSystem units)
 
     private String edge(int index) {
         double shown = Measure.DEPTH_RATE.toShown(firstMmH + index * stepMmH, units);
-        return new BigDecimal(shown, new MathContext(EDGE_DIGITS)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(shown, new MathContext(EDGE_DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** The ground of each class. */

@@ -22,17 +22,17 @@ final class CupAccounts {
             "ia-2005",
             "From memory of Irrigation Association, Landscape Irrigation Scheduling and Water Management, 2005");
 
-    private static final Source CHRISTIANSEN =
-            new Source("christiansen-1942", "Christiansen 1942, California Agricultural Experiment Station Bulletin 670");
+    private static final Source CHRISTIANSEN = new Source(
+            "christiansen-1942", "Christiansen 1942, California Agricultural Experiment Station Bulletin 670");
 
     private static final Source STATISTICAL =
             new Source("nmsu-456", "New Mexico State University, Soils 456 notes, chapter 5: statistical uniformity");
 
-    private static final Source COEFFICIENT = new Source(
-            "cati-880802", "CATI Irrigation Notes 880802, California State University Fresno, 1988");
+    private static final Source COEFFICIENT =
+            new Source("cati-880802", "CATI Irrigation Notes 880802, California State University Fresno, 1988");
 
-    private static final Source NNLS = new Source(
-            "lawson-hanson-1974", "Lawson & Hanson 1974, Solving Least Squares Problems, chapter 23");
+    private static final Source NNLS =
+            new Source("lawson-hanson-1974", "Lawson & Hanson 1974, Solving Least Squares Problems, chapter 23");
 
     private static final Source EVIDENCE = new Source(
             "kass-raftery-1995", "Kass & Raftery 1995, Journal of the American Statistical Association 90:773-795");

@@ -57,7 +57,8 @@ final class CupDoubts {
                     "CUPS_TOO_FEW",
                     Where.WHOLE,
                     (n == 0 ? "no cup" : n == 1 ? "only 1 cup" : "only " + n + " cups")
-                            + " can be used: uniformity needs at least " + LEAST_CUPS + ", and a test 20 to 24 or more"));
+                            + " can be used: uniformity needs at least " + LEAST_CUPS
+                            + ", and a test 20 to 24 or more"));
         } else if (n < ENOUGH_CUPS) {
             problems.add(Problem.warning(
                     "CUPS_FEW",
@@ -75,15 +76,18 @@ final class CupDoubts {
         for (int i = 0; i < cups.size(); i++) {
             Cup cup = cups.get(i);
             if (!names.add(cup.name())) {
-                warn(cup, "CUP_NAME_TWICE", "there is another cup " + cup.name() + "; both count: give each its own name");
+                warn(
+                        cup,
+                        "CUP_NAME_TWICE",
+                        "there is another cup " + cup.name() + "; both count: give each its own name");
             }
             for (int j = 0; j < i; j++) {
                 if (cups.get(j).at().distanceTo(cup.at()) < SAME_PLACE_M) {
                     warn(
                             cup,
                             "CUP_PLACE_TWICE",
-                            "cup " + cup.name() + " stands where cup " + cups.get(j).name()
-                                    + " stands; both count: correct one of the places");
+                            "cup " + cup.name() + " stands where cup "
+                                    + cups.get(j).name() + " stands; both count: correct one of the places");
                 }
             }
         }
@@ -115,9 +119,9 @@ final class CupDoubts {
         }
     }
 
-    /** Cups that no head could reach, however it were turned. */
+    /** Cups that no head could reach, however it were turned, nor lie in a hole between heads. */
     private void places() {
-        List<Cup> outside = cups.stream().filter(cup -> beyondM(cup) > 0).toList();
+        List<Cup> outside = cups.stream().filter(this::isOutside).toList();
         if (heads.isEmpty() || outside.isEmpty()) {
             return;
         }
@@ -138,6 +142,11 @@ final class CupDoubts {
                                 + " out if it belongs to another valve",
                         cup.name(),
                         beyondM(cup))));
+    }
+
+    private boolean isOutside(Cup cup) {
+        return heads.values().stream()
+                .allMatch(head -> head.at().distanceTo(cup.at()) > CupPlanner.BEYOND * head.radiusM());
     }
 
     private double beyondM(Cup cup) {

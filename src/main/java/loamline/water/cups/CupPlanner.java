@@ -19,7 +19,8 @@ import loamline.yard.Zones;
  * Lays cup tests.
  *
  * <p>An even grid on the valve's turf, edge cups {@link #EDGE_M} inside the edge, cups beside a head {@link #EDGE_M} off
- * it; a quarter of the radius beyond the throw counts, so that a hole gets cups. At least {@link #LEAST_CUPS} cups and
+ * it; what lies between two heads, no more than a quarter of the radius beyond their throw, counts too, so that a hole gets
+ * cups. At least {@link #LEAST_CUPS} cups and
  * three in the throw of every head; of the grids that have them the coarsest whose count parts into quarters.
  *
  * <p>Distances and counts: University of Maryland, irrigation course 969638, unit 4.3 (20 to 24 cups or more, 1 to 2 ft
@@ -44,8 +45,8 @@ public final class CupPlanner {
     /** Finer grids than the first that has enough cups are tried this long for a count that parts into quarters. */
     private static final int STEPS_FOR_QUARTERS = 20;
 
-    /** Cups are set so far beyond the throw, as a share of the radius: holes lie there. */
-    private static final double BEYOND = 1.25;
+    /** Ground so far from two heads, in radii, is theirs: holes lie there. */
+    static final double BEYOND = 1.25;
 
     /** A concern this near to the throw is the valve's, m. */
     private static final double NEAR_M = 1;
@@ -64,7 +65,8 @@ public final class CupPlanner {
         this.valve = valve;
         this.heads = ValveHeads.of(yard, valve);
         this.patterns = List.copyOf(heads.byId().values());
-        this.inside = Region.union(Zones.of(yard).stream().map(Zone::net).toList()).buffer(-EDGE_M);
+        this.inside =
+                Region.union(Zones.of(yard).stream().map(Zone::net).toList()).buffer(-EDGE_M);
     }
 
     /**
@@ -90,11 +92,12 @@ public final class CupPlanner {
         List<Problem> problems = new ArrayList<>(heads.problems());
         Grid grid = patterns.isEmpty() ? new Grid(0, List.of()) : grid();
         if (!isEnough(grid.cups)) {
-            problems.add(Problem.warning(
-                    "CUP_PLAN_SMALL",
-                    Where.WHOLE,
-                    "the turf that valve " + valve + " reaches has room for " + grid.cups.size()
-                            + " cups only, or for fewer than three in the throw of a head: what they say will be weak"));
+            problems.add(
+                    Problem.warning(
+                            "CUP_PLAN_SMALL",
+                            Where.WHOLE,
+                            "the turf that valve " + valve + " reaches has room for " + grid.cups.size()
+                                    + " cups only, or for fewer than three in the throw of a head: what they say will be weak"));
         }
         double mean = grid.cups.stream()
                 .mapToDouble(cup -> patterns.stream()
@@ -103,7 +106,14 @@ public final class CupPlanner {
                 .average()
                 .orElse(0);
         return new CupPlan(
-                valve, reasons(concerns), grid.cups, grid.spacingM, minutes(mean, throatCm2), throatCm2, mean, problems);
+                valve,
+                reasons(concerns),
+                grid.cups,
+                grid.spacingM,
+                minutes(mean, throatCm2),
+                throatCm2,
+                mean,
+                problems);
     }
 
     private List<String> reasons(List<Concern> concerns) {
@@ -175,7 +185,7 @@ public final class CupPlanner {
             for (int row = 0; row < rows; row++) {
                 for (int i = 0; i < columns; i++) {
                     int column = row % 2 == 0 ? i : columns - 1 - i;
-                    Point at = offHeads(new Point(west + column * spacingM, south + row * spacingM));
+                    Point at = onCentimetre(offHeads(new Point(west + column * spacingM, south + row * spacingM)));
                     if (inside.covers(at) && isWatered(at)) {
                         cups.add(at);
                     }
@@ -185,11 +195,19 @@ public final class CupPlanner {
         return cups;
     }
 
+    /** Nobody sets a cup to a millimetre. */
+    private static Point onCentimetre(Point p) {
+        return new Point(Math.rint(p.x() * 100) / 100, Math.rint(p.y() * 100) / 100);
+    }
+
+    /** Whether a head waters a place, or two would if they threw a little farther. */
     private boolean isWatered(Point p) {
-        return patterns.stream().anyMatch(head -> {
-            Point at = head.at();
-            return at.distanceTo(p) <= BEYOND * head.radiusM() && head.arc().holds(p.x() - at.x(), p.y() - at.y());
-        });
+        long near = patterns.stream()
+                .filter(head -> head.at().distanceTo(p) <= BEYOND * head.radiusM()
+                        && head.arc()
+                                .holds(p.x() - head.at().x(), p.y() - head.at().y()))
+                .count();
+        return near > 1 || patterns.stream().anyMatch(head -> head.reaches(p.x(), p.y()));
     }
 
     /** A cup at a head is moved off it, away from the head or to the north. */

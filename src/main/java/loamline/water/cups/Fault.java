@@ -87,9 +87,14 @@ sealed interface Fault {
     static List<Fault> of(boolean fullCircle) {
         Stream<Fault> outputs = DoubleStream.of(0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 1.25, 1.5, 1.75, 2)
                 .mapToObj(Output::new);
-        Stream<Fault> turns = IntStream.rangeClosed(2, 12).boxed().flatMap(i -> Stream.of(5.0 * i, -5.0 * i)).map(Turned::new);
-        Stream<Fault> parts = DoubleStream.of(0.25, 0.5, 0.75).boxed().flatMap(share ->
-                Stream.of(new ShortArc(share, true), new ShortArc(share, false)));
-        return Stream.concat(outputs, fullCircle ? Stream.empty() : Stream.concat(turns, parts)).toList();
+        Stream<Fault> turns = IntStream.rangeClosed(2, 12)
+                .boxed()
+                .flatMap(i -> Stream.of(5.0 * i, -5.0 * i))
+                .map(Turned::new);
+        Stream<Fault> parts = DoubleStream.of(0.25, 0.5, 0.75)
+                .boxed()
+                .flatMap(share -> Stream.of(new ShortArc(share, true), new ShortArc(share, false)));
+        return Stream.concat(outputs, fullCircle ? Stream.empty() : Stream.concat(turns, parts))
+                .toList();
     }
 }

@@ -75,7 +75,8 @@ final class FaultFinder {
                 heads.add(weigh(head, sound));
             }
         }
-        double most = Math.max(0, heads.stream().mapToDouble(Weighed::most).max().orElse(0));
+        double most =
+                Math.max(0, heads.stream().mapToDouble(Weighed::most).max().orElse(0));
         double all = (1 - FAULTY) * Math.exp(-most);
         for (Weighed head : heads) {
             all += FAULTY / heads.size() * head.weight(most);
@@ -93,7 +94,8 @@ final class FaultFinder {
         for (Candidate candidate : thrown.candidates().get(head)) {
             rates[head] = candidate.rates();
             Gain gain = new Gain(candidate.fault(), likelihood.log(rates) - sound);
-            gains.computeIfAbsent(candidate.fault().kind(), kind -> new ArrayList<>()).add(gain);
+            gains.computeIfAbsent(candidate.fault().kind(), kind -> new ArrayList<>())
+                    .add(gain);
         }
         rates[head] = asTaken;
         return new Weighed(head, gains);
@@ -105,17 +107,27 @@ final class FaultFinder {
     /** The faults of one head, weighed. */
     private record Weighed(int head, Map<Fault.Kind, List<Gain>> gains) {
         double most() {
-            return gains.values().stream().flatMap(List::stream).mapToDouble(Gain::log).max().orElse(0);
+            return gains.values().stream()
+                    .flatMap(List::stream)
+                    .mapToDouble(Gain::log)
+                    .max()
+                    .orElse(0);
         }
 
         /** Mean likelihood over kinds by how usual they are, and over amounts, each divided by exp(most). */
         double weight(double most) {
-            double usual = gains.keySet().stream().mapToDouble(Fault.Kind::usual).sum();
-            return gains.keySet().stream().mapToDouble(kind -> kind.usual() / usual * mean(kind, most)).sum();
+            double usual =
+                    gains.keySet().stream().mapToDouble(Fault.Kind::usual).sum();
+            return gains.keySet().stream()
+                    .mapToDouble(kind -> kind.usual() / usual * mean(kind, most))
+                    .sum();
         }
 
         private double mean(Fault.Kind kind, double most) {
-            return of(kind).stream().mapToDouble(gain -> Math.exp(gain.log() - most)).average().orElse(0);
+            return of(kind).stream()
+                    .mapToDouble(gain -> Math.exp(gain.log() - most))
+                    .average()
+                    .orElse(0);
         }
 
         private List<Gain> of(Fault.Kind kind) {

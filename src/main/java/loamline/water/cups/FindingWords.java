@@ -18,11 +18,13 @@ final class FindingWords {
         return switch (verdict) {
             case OK -> "Nothing in the cups speaks against it.";
             case UNSURE -> "The cups can neither clear it nor name it. More cups in its throw would tell.";
-            case WEAK -> "It gives " + percent(factor.factor()) + " of its share (" + percent(factor.low()) + " to "
-                    + percent(factor.high()) + "). Look for a clogged filter or nozzle, a head that does not rise,"
-                    + " or something in its way.";
-            case STRONG -> "It gives " + percent(factor.factor()) + " of its share (" + percent(factor.low()) + " to "
-                    + percent(factor.high()) + "). Look for a worn, missing or too large nozzle.";
+            case WEAK ->
+                "It gives " + percent(factor.factor()) + " of its share (" + percent(factor.low()) + " to "
+                        + percent(factor.high()) + "). Look for a clogged filter or nozzle, a head that does not rise,"
+                        + " or something in its way.";
+            case STRONG ->
+                "It gives " + percent(factor.factor()) + " of its share (" + percent(factor.low()) + " to "
+                        + percent(factor.high()) + "). Look for a worn, missing or too large nozzle.";
             case TURNED -> arc(suspicion.fault().orElseThrow());
         };
     }

@@ -130,7 +130,8 @@ final class OutputFit {
         int s = rates.length;
         double scale = Math.max(LEAST_SCALE, solution[s]);
         RealMatrix a = new Array2DRowRealMatrix(equations, false);
-        RealMatrix covariance = new LUDecomposition(a.transpose().multiply(a)).getSolver().getInverse();
+        RealMatrix covariance =
+                new LUDecomposition(a.transpose().multiply(a)).getSolver().getInverse();
         double factor = solution[head] / scale;
         double variance = covariance.getEntry(head, head)
                 - 2 * factor * covariance.getEntry(head, s)

@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 /**
  * How much each cup speaks for a fault.
  *
- * @param gains by cup: by how much its reading makes the fault likelier, as a logarithm; below 0 it speaks against
+ * @param gains by cup: by how much its reading makes the fault likelier, as a logarithm; below 0 it speaks against, and 0
+ *     is a cup that the head does not water either way
  * @param isLone whether all other cups together speak against the fault, clearly: a cup that was knocked over or stood
  *     under a drip must name nobody
  */
@@ -25,12 +26,16 @@ record Witnesses(List<Double> gains, boolean isLone) {
         double[][] sound = rates.clone();
         sound[suspicion.head()] = thrown.mapped()[suspicion.head()];
         double[][] faulty = rates.clone();
-        suspicion.fault().ifPresent(fault -> faulty[suspicion.head()] =
-                Thrown.rates(fault.of(thrown.heads().get(suspicion.head())), thrown.at()));
+        suspicion
+                .fault()
+                .ifPresent(fault -> faulty[suspicion.head()] =
+                        Thrown.rates(fault.of(thrown.heads().get(suspicion.head())), thrown.at()));
         double share = new OutputFit(faulty, y, quiet, new boolean[rates.length]).noiseShare();
         double[] gains = logs(faulty, y, quiet, share);
         double[] without = logs(sound, y, quiet, share);
-        Arrays.setAll(gains, i -> gains[i] - without[i]);
+        double[] before = sound[suspicion.head()];
+        double[] after = faulty[suspicion.head()];
+        Arrays.setAll(gains, i -> before[i] == 0 && after[i] == 0 ? 0 : gains[i] - without[i]);
         return new Witnesses(Arrays.stream(gains).boxed().toList(), lone(gains, sound, faulty, y, quiet));
     }
 
@@ -50,8 +55,7 @@ record Witnesses(List<Double> gains, boolean isLone) {
                 .boxed()
                 .max(Comparator.comparingDouble(i -> gains[i]))
                 .orElseThrow();
-        FaultLikelihood rest =
-                new FaultLikelihood(Noise.without(y, most), Noise.without(quiet, most), sound.length);
+        FaultLikelihood rest = new FaultLikelihood(Noise.without(y, most), Noise.without(quiet, most), sound.length);
         return rest.log(without(faulty, most)) < rest.log(without(sound, most)) - AGAINST;
     }
 

@@ -69,13 +69,20 @@ class FaultFindingTest {
                 List<Cup> cups = valve.readings(bad, what(valve), noise, spread);
                 List<HeadFinding> heads = HeadFindings.of(valve.mapped(), cups).heads();
                 String id = "h" + (bad + 1);
-                HeadFinding badHead = heads.stream().filter(h -> h.head().equals(id)).findFirst().orElseThrow();
+                HeadFinding badHead = heads.stream()
+                        .filter(h -> h.head().equals(id))
+                        .findFirst()
+                        .orElseThrow();
                 first += heads.get(0).head().equals(id) ? 1 : 0;
                 named += heads.stream().anyMatch(h -> h.verdict().isFault()) ? 1 : 0;
                 right += badHead.verdict() == verdict ? 1 : 0;
                 double truth = this == WEAK ? 0.4 : 1;
                 held += badHead.low() <= truth && truth <= badHead.high() ? 1 : 0;
-                other += heads.stream().anyMatch(h -> h.verdict().isFault() && !h.head().equals(id)) ? 1 : 0;
+                other += heads.stream()
+                                .anyMatch(
+                                        h -> h.verdict().isFault() && !h.head().equals(id))
+                        ? 1
+                        : 0;
             }
             return new Tally(valves, first, named, right, held, other);
         }
@@ -95,15 +102,16 @@ class FaultFindingTest {
     }
 
     private static final String HEAD = String.format(
-            "%-22s %5s %8s %8s %8s %8s %8s%n",
-            "per cent of valves", "n", "first", "alarm", "verdict", "ci95", "other");
+            "%-22s %5s %8s %8s %8s %8s %8s%n", "per cent of valves", "n", "first", "alarm", "verdict", "ci95", "other");
 
     @Test
     void namesTheHeadAtFaultFirstOnFiveHundredValves() {
         Tally sound = Case.SOUND.run(2027, 500, NOISE, 0);
         Tally weak = Case.WEAK.run(2027, 500, NOISE, 0);
         Tally turned = Case.TURNED.run(2027, 500, NOISE, 0);
-        System.out.print(HEAD + line("nothing wrong", sound) + line("one head at 40 %", weak)
+        System.out.print(HEAD
+                + line("nothing wrong", sound)
+                + line("one head at 40 %", weak)
                 + line("one head turned 30°", turned));
         assertThat(weak.share(weak.first)).isGreaterThanOrEqualTo(FIRST_WEAK);
         assertThat(turned.share(turned.first)).isGreaterThanOrEqualTo(FIRST_TURNED);

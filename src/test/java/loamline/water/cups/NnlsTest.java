@@ -38,7 +38,8 @@ class NnlsTest {
 
     @Test
     void givesNothingWhereEveryUnknownWouldHaveToBeNegative() {
-        assertThat(Nnls.solve(new double[][] {{1, 2}, {3, 1}}, new double[] {-1, -2})).containsExactly(0, 0);
+        assertThat(Nnls.solve(new double[][] {{1, 2}, {3, 1}}, new double[] {-1, -2}))
+                .containsExactly(0, 0);
     }
 
     @Test

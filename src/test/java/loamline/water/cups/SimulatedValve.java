@@ -44,8 +44,7 @@ final class SimulatedValve {
             for (int column = 0; column < shape[1]; column++) {
                 Arc arc = arc(row, column, shape[0] - 1, shape[1] - 1);
                 Point at = new Point((column + crooked()) * spacingM, (row + crooked()) * spacingM);
-                heads.add(
-                        new HeadPattern(at, radiusM, arc, RadialProfile.of(profile), flowOfFullLpm * arc.share()));
+                heads.add(new HeadPattern(at, radiusM, arc, RadialProfile.of(profile), flowOfFullLpm * arc.share()));
             }
         }
         layCups((shape[1] - 1) * spacingM, (shape[0] - 1) * spacingM);
@@ -129,10 +128,12 @@ final class SimulatedValve {
         real.replaceAll(head -> head.withOutput(pressure * Math.max(0, 1 + spread * normal())));
         List<Cup> readings = new ArrayList<>();
         for (Point at : cups) {
-            double rate = real.stream().mapToDouble(head -> head.rateMmH(at.x(), at.y())).sum();
+            double rate = real.stream()
+                    .mapToDouble(head -> head.rateMmH(at.x(), at.y()))
+                    .sum();
             double ml = Math.max(0, rate * (1 + noise * normal())) * THROAT_CM2 * MINUTES / 600;
-            readings.add(new Cup(
-                    Integer.toString(readings.size() + 1), at, ml, THROAT_CM2, MINUTES, OptionalInt.empty()));
+            readings.add(
+                    new Cup(Integer.toString(readings.size() + 1), at, ml, THROAT_CM2, MINUTES, OptionalInt.empty()));
         }
         return readings;
     }
