@@ -37,6 +37,7 @@ public final class YardScene {
         sketch.on(Layer.SPARES, s -> CoreSigns.spares(s, dots, CoreSigns.SPARE_MM));
         sketch.on(Layer.CORES, s -> CoreSigns.cores(s, dots, CoreSigns.CORE_MM));
         sketch.on(Layer.START, s -> WalkSigns.starts(s, yard));
+        shown.cups().ifPresent(cups -> cups(sketch, yard, cups));
         return sketch.scene();
     }
 
@@ -47,7 +48,7 @@ public final class YardScene {
         sketch.on(Layer.COVERS, s -> GroundSigns.covers(s, yard));
         sketch.on(Layer.BUILDINGS, s -> GroundSigns.buildings(s, yard));
         sketch.on(Layer.RASTER, s -> shading.ifPresent(amounts -> s.add(Layer.RASTER, amounts.mark(s.options()))));
-        sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, yard));
+        sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, Layer.THROWS, yard));
         sketch.on(Layer.HEADS, s -> HeadSigns.draw(s, yard));
         sketch.on(Layer.BARRIERS, s -> BarrierSigns.draw(s, yard));
         sketch.on(Layer.TREES, s -> TreeSigns.draw(s, yard));
@@ -55,15 +56,14 @@ public final class YardScene {
         sketch.on(Layer.SPOTS, s -> SpotSigns.troubles(s, yard));
     }
 
-    /** The map of a cup test: cups in the place of cores, and the throws of the valve that was tested. */
-    public static Scene of(Yard yard, List<Zone> zones, CupMap cups, SceneOptions options) {
-        Sketch sketch = new Sketch(options);
-        ground(sketch, yard, zones, Optional.empty());
-        sketch.on(Layer.STRATA, s -> CupSigns.washes(s, cups));
-        HeadSigns.throwsOf(sketch, only(yard, cups.valve()));
-        sketch.on(Layer.CORES, s -> CupSigns.cups(s, cups));
-        sketch.on(Layer.START, s -> CupSigns.suspects(s, cups));
-        return sketch.scene();
+    /** Cups and heads at fault, on the throws of their valve. */
+    private static void cups(Sketch sketch, Yard yard, CupMap cups) {
+        sketch.on(Layer.RASTER, s -> CupSigns.washes(s, cups));
+        sketch.on(Layer.CUPS, s -> {
+            HeadSigns.throwsOf(s, Layer.CUPS, only(yard, cups.valve()));
+            CupSigns.cups(s, cups);
+            CupSigns.suspects(s, cups);
+        });
     }
 
     private static Yard only(Yard yard, String valve) {

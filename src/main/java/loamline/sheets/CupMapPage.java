@@ -10,6 +10,7 @@ import loamline.scene.Legend;
 import loamline.scene.PaperRect;
 import loamline.scene.SceneOptions;
 import loamline.scene.View;
+import loamline.scene.Shown;
 import loamline.scene.YardScene;
 import loamline.yard.Head;
 import loamline.yard.Yard;
@@ -32,7 +33,7 @@ record CupMapPage(
         MapFit fit = fit();
         Page.Placed map = new Page.Placed(
                 new MapBlock(
-                        YardScene.of(yard, zones, cups, sceneOptions(fit.view())),
+                        YardScene.of(yard, zones, Shown.of(cups), sceneOptions(fit.view())),
                         fit.denominator(),
                         fit.place().furniture()),
                 MapPages.underTiles(fit.place().paper()));
