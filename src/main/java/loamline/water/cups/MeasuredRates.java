@@ -14,27 +14,41 @@ import loamline.water.HeadPattern;
 /**
  * The rate between the cups: what the heads as found throw, corrected by what the cups near by caught over or under it.
  *
- * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@link #reachM}, the
+ * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@link #reachM()}, the
  * usual distance from a cup to its neighbour.
- *
- * @param grid its cells
- * @param ratesMmH by cell, mm/h, 0 or more; NaN where no reading carries, and off the turf
- * @param reachM how far a reading carries, m
  */
-public record MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
+public final class MeasuredRates {
     /** Side of a cell, m: finer than cups are set. */
     private static final double CELL_M = 0.25;
+
+    /** Cups that stand kilometres apart are a mistake; they must not cost memory. */
+    private static final double MOST_CELLS_A_SIDE = 500;
 
     /** With fewer cups there is no distance to a neighbour that means anything. */
     private static final int LEAST_CUPS = 3;
 
-    public MeasuredRates {
-        ratesMmH = ratesMmH.clone();
+    private final GridSpec grid;
+    private final double[] ratesMmH;
+    private final double reachM;
+
+    private MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
+        this.grid = grid;
+        this.ratesMmH = ratesMmH;
+        this.reachM = reachM;
     }
 
-    @Override
+    public GridSpec grid() {
+        return grid;
+    }
+
+    /** By cell, mm/h, 0 or more; NaN where no reading carries, and off the turf. */
     public double[] ratesMmH() {
         return ratesMmH.clone();
+    }
+
+    /** How far a reading carries, m. */
+    public double reachM() {
+        return reachM;
     }
 
     /**
@@ -49,8 +63,9 @@ public record MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
         if (at.size() < LEAST_CUPS || reachM == 0) {
             return Optional.empty();
         }
-        GridSpec grid = GridSpec.covering(
-                Box.around(at.stream()).orElseThrow().grown(reachM), Math.max(CELL_M, reachM / MOST_CELLS_A_GAP));
+        Box box = Box.around(at.stream()).orElseThrow().grown(reachM);
+        double longestM = Math.max(box.widthM(), box.heightM());
+        GridSpec grid = GridSpec.covering(box, Math.max(CELL_M, longestM / MOST_CELLS_A_SIDE));
         double[] rest = cups.stream()
                 .mapToDouble(cup -> cup.rateMmH() - thrown(found, cup.at()))
                 .toArray();
@@ -65,9 +80,6 @@ public record MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
         }
         return Optional.of(new MeasuredRates(grid, rates, reachM));
     }
-
-    /** Cups that stand kilometres apart are a mistake; they must not cost memory. */
-    private static final double MOST_CELLS_A_GAP = 20;
 
     private static double thrown(List<HeadPattern> heads, Point p) {
         return heads.stream().mapToDouble(head -> head.rateMmH(p.x(), p.y())).sum();
