@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import loamline.geometry.Point;
-import loamline.scene.CupLegend;
 import loamline.scene.CupMap;
+import loamline.scene.Ramp;
+import loamline.scene.Shading;
+import loamline.units.Measure;
 import loamline.water.cups.Cup;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.HeadFinding;
@@ -36,17 +39,16 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         Fonts fonts = new Fonts();
         Blocks blocks = new Blocks(fonts, options.palette());
         List<Page> pages = new ArrayList<>();
-        pages.add(new CupMapPage(yard, zones, map(), ranges(), options, blocks)
+        pages.add(new CupMapPage(yard, zones, map(), measured(), options, blocks)
                 .page("cup test, valve " + test.valve(), CAUTION, tiles(blocks)));
         pages.addAll(new CupTables(test, new Figures(options.units()), blocks)
                 .pages(options.paper().upright(), "cup test, valve " + test.valve(), CAUTION));
         return new Book(yard.name(), "cup test", options, fonts).pdf(pages);
     }
 
-    private List<CupLegend.Range> ranges() {
+    private Optional<Shading> measured() {
         return test.measured()
-                .map(measured -> RateClasses.of(measured, options.units()).legend())
-                .orElse(List.of());
+                .map(rates -> Shading.of(rates.mmH(), Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units()));
     }
 
     private CupMap map() {
@@ -63,10 +65,7 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
                 .filter(head -> places.containsKey(head.head()))
                 .map(head -> new CupMap.Suspect(places.getOrDefault(head.head(), NOWHERE), words(head)))
                 .toList();
-        List<CupMap.Wash> washes = test.measured()
-                .map(measured -> RateClasses.of(measured, options.units()).washes(measured))
-                .orElse(List.of());
-        return new CupMap(test.valve(), washes, cups, suspects);
+        return new CupMap(test.valve(), cups, suspects);
     }
 
     private static final Point NOWHERE = new Point(0, 0);

@@ -6,8 +6,8 @@ import java.util.Locale;
  * The part of the compass a head throws into. Immutable.
  *
  * <p>Borders: a point on the first edge, or nearer to it than {@link #EDGE_M}, is in; one on the second edge is not.
- * So two arcs that share an edge never both hold a point, and a sum over cells keeps the flow. The head's own place is
- * in. Edges along the axes are exact.
+ * So two arcs that share an edge never both hold a point, and a sum over cells keeps the flow; the head's own place is
+ * in arcs wider than half a turn. Edges along the axes are exact.
  */
 public final class Arc {
     /** All round, degrees. */
@@ -88,15 +88,30 @@ public final class Arc {
      * @param dy metres north of the head
      */
     public boolean holds(double dx, double dy) {
-        if (isFull() || (dx == 0 && dy == 0)) {
+        if (isFull()) {
             return true;
         }
-        double past = startY * dx - startX * dy; // metres clockwise of the line through the first edge
-        boolean beforeEnd = endY * dx - endX * dy < -EDGE_M;
-        if (sweepDeg == HALF_DEG) {
-            return past > EDGE_M || (past >= -EDGE_M && startX * dx + startY * dy > 0);
-        }
-        return sweepDeg < HALF_DEG ? past >= -EDGE_M && beforeEnd : past >= -EDGE_M || beforeEnd;
+        return sweepDeg == HALF_DEG
+                ? pastHalf(dx, dy)
+                : sweepDeg < HALF_DEG
+                        ? pastStart(dx, dy) && beforeEnd(dx, dy)
+                        : pastStart(dx, dy) || beforeEnd(dx, dy);
+    }
+
+    /** Within half a turn clockwise of the first edge, its line included. */
+    private boolean pastStart(double dx, double dy) {
+        return startY * dx - startX * dy >= -EDGE_M;
+    }
+
+    /** Within half a turn anticlockwise of the second edge, its line left out. */
+    private boolean beforeEnd(double dx, double dy) {
+        return endY * dx - endX * dy < -EDGE_M;
+    }
+
+    /** Within half a turn clockwise of the first edge; of its line, only the edge itself. */
+    private boolean pastHalf(double dx, double dy) {
+        double past = startY * dx - startX * dy;
+        return past > EDGE_M || (past >= -EDGE_M && startX * dx + startY * dy > 0);
     }
 
     double startX() {

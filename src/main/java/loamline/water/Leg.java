@@ -42,12 +42,7 @@ final class Leg extends RadialProfile {
 
     @Override
     void addRow(
-            double[] rates,
-            int first,
-            int last,
-            double[] eastM2,
-            int offset,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale) {
         if (pieces() == 1) {
@@ -55,16 +50,16 @@ final class Leg extends RadialProfile {
             double head = scale * depths[0];
             double slope = scale * (depths[1] - depths[0]) / radiusM;
             for (int i = first; i < last; i++) {
-                rates[i] += head + slope * Math.sqrt(eastM2[i - offset] + northM2);
+                rates[row + i] += head + slope * Math.sqrt(eastM2[i] + northM2);
             }
             return;
         }
         double perM = pieces() / radiusM;
         int lastPiece = pieces() - 1;
         for (int i = first; i < last; i++) {
-            double along = perM * Math.sqrt(eastM2[i - offset] + northM2);
+            double along = perM * Math.sqrt(eastM2[i] + northM2);
             int piece = Math.min((int) along, lastPiece);
-            rates[i] += scale * (depths[piece] + (along - piece) * (depths[piece + 1] - depths[piece]));
+            rates[row + i] += scale * (depths[piece] + (along - piece) * (depths[piece + 1] - depths[piece]));
         }
     }
 

@@ -45,23 +45,17 @@ public abstract sealed class RadialProfile permits Leg, RoundProfile {
     /**
      * Adds the profile to cells of a row.
      *
-     * @param rates of the cells
-     * @param first the first cell
-     * @param last the cell after the last
-     * @param eastM2 squared distance east or west of the head by column, m²; its element 0 is for the cell at {@code
-     *     offset}
-     * @param offset index in {@code rates} of the cell that {@code eastM2} begins with
+     * @param rates of all rows, added to
+     * @param row index of the row's column 0
+     * @param first the first column
+     * @param last the column after the last
+     * @param eastM2 by column, squared distance east or west of the head, m²
      * @param northM2 squared distance north or south, m²
      * @param radiusM all cells lie within it, but for rounding
      * @param scale the rate where f is 1
      */
     abstract void addRow(
-            double[] rates,
-            int first,
-            int last,
-            double[] eastM2,
-            int offset,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale);
 }

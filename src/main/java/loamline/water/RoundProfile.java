@@ -26,22 +26,17 @@ final class RoundProfile extends RadialProfile {
 
     @Override
     void addRow(
-            double[] rates,
-            int first,
-            int last,
-            double[] eastM2,
-            int offset,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale) {
         double perM2 = 1 / (radiusM * radiusM);
         if (root) {
             for (int i = first; i < last; i++) {
-                rates[i] += scale * Math.sqrt(Math.max(0, 1 - perM2 * (eastM2[i - offset] + northM2)));
+                rates[row + i] += scale * Math.sqrt(Math.max(0, 1 - perM2 * (eastM2[i] + northM2)));
             }
         } else {
             for (int i = first; i < last; i++) {
-                rates[i] += scale * Math.max(0, 1 - perM2 * (eastM2[i - offset] + northM2));
+                rates[row + i] += scale * Math.max(0, 1 - perM2 * (eastM2[i] + northM2));
             }
         }
     }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.raster.Mask;
 import loamline.water.HeadPattern;
@@ -14,10 +15,13 @@ import loamline.water.HeadPattern;
 /**
  * The rate between the cups: what the heads as found throw, corrected by what the cups near by caught over or under it.
  *
- * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@link #reachM()}, the
+ * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@code reachM}, the
  * usual distance from a cup to its neighbour.
+ *
+ * @param mmH mm/h, 0 or more; NaN where no reading carries, and off the turf
+ * @param reachM how far a reading carries, m
  */
-public final class MeasuredRates {
+public record MeasuredRates(Grid mmH, double reachM) {
     /** Side of a cell, m: finer than cups are set. */
     private static final double CELL_M = 0.25;
 
@@ -26,30 +30,6 @@ public final class MeasuredRates {
 
     /** With fewer cups there is no distance to a neighbour that means anything. */
     private static final int LEAST_CUPS = 3;
-
-    private final GridSpec grid;
-    private final double[] ratesMmH;
-    private final double reachM;
-
-    private MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
-        this.grid = grid;
-        this.ratesMmH = ratesMmH;
-        this.reachM = reachM;
-    }
-
-    public GridSpec grid() {
-        return grid;
-    }
-
-    /** By cell, mm/h, 0 or more; NaN where no reading carries, and off the turf. */
-    public double[] ratesMmH() {
-        return ratesMmH.clone();
-    }
-
-    /** How far a reading carries, m. */
-    public double reachM() {
-        return reachM;
-    }
 
     /**
      * Interpolates; empty with fewer than three cups, or all in one place.
@@ -69,16 +49,16 @@ public final class MeasuredRates {
         double[] rest = cups.stream()
                 .mapToDouble(cup -> cup.rateMmH() - thrown(found, cup.at()))
                 .toArray();
-        double[] rates = new double[grid.size()];
-        interpolate(grid, at, rest, reachM, rates);
         Mask mask = Mask.of(grid, turf);
-        for (int cell = 0; cell < rates.length; cell++) {
-            Point middle = grid.centre(cell);
-            rates[cell] = mask.has(cell) && !Double.isNaN(rates[cell])
-                    ? Math.max(0, thrown(found, middle) + rates[cell])
-                    : Double.NaN;
-        }
-        return Optional.of(new MeasuredRates(grid, rates, reachM));
+        return Optional.of(new MeasuredRates(
+                Grid.of(grid, rates -> {
+                    interpolate(grid, at, rest, reachM, rates);
+                    for (int cell = 0; cell < rates.length; cell++) {
+                        double thrown = mask.has(cell) ? thrown(found, grid.centre(cell)) : Double.NaN;
+                        rates[cell] = Math.max(0, thrown + rates[cell]);
+                    }
+                }),
+                reachM));
     }
 
     private static double thrown(List<HeadPattern> heads, Point p) {
