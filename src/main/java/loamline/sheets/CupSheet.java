@@ -48,7 +48,7 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
 
     private Optional<Shading> measured() {
         return test.measured()
-                .map(rates -> Shading.of(rates.mmH(), Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units()));
+                .map(rates -> Shading.of(rates.mmH(), Ramp.CIVIDIS.lighter(WHITE), Measure.DEPTH_RATE, options.units()));
     }
 
     private CupMap map() {
@@ -67,6 +67,9 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
                 .toList();
         return new CupMap(test.valve(), cups, suspects);
     }
+
+    /** White in the colours of rates. */
+    private static final double WHITE = 0.45;
 
     private static final Point NOWHERE = new Point(0, 0);
 

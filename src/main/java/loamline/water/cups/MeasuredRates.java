@@ -23,7 +23,7 @@ import loamline.water.HeadPattern;
  */
 public record MeasuredRates(Grid mmH, double reachM) {
     /** Side of a cell, m: finer than cups are set. */
-    private static final double CELL_M = 0.25;
+    private static final double CELL_M = 0.1;
 
     /** Cups that stand kilometres apart are a mistake; they must not cost memory. */
     private static final double MOST_CELLS_A_SIDE = 500;
