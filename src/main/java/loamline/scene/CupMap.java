@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import loamline.geometry.Point;
-import loamline.geometry.Region;
 import loamline.water.cups.CupPlan;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.HeadFinding;
@@ -18,13 +17,11 @@ import loamline.yard.Yard;
  * What a cup test adds to the map of a yard.
  *
  * @param valve whose throws are shown
- * @param washes ground by class of what was measured there
  * @param cups where cups stand
  * @param heads heads that somebody should look at
  */
-public record CupMap(String valve, List<Wash> washes, List<Cup> cups, List<Suspect> heads) {
+public record CupMap(String valve, List<Cup> cups, List<Suspect> heads) {
     public CupMap {
-        washes = List.copyOf(washes);
         cups = List.copyOf(cups);
         heads = List.copyOf(heads);
     }
@@ -34,15 +31,11 @@ public record CupMap(String valve, List<Wash> washes, List<Cup> cups, List<Suspe
         List<Cup> cups = IntStream.range(0, plan.cups().size())
                 .mapToObj(i -> new Cup(Integer.toString(i + 1), "", plan.cups().get(i), false))
                 .toList();
-        return new CupMap(plan.valve(), List.of(), cups, List.of());
+        return new CupMap(plan.valve(), cups, List.of());
     }
 
-    /**
-     * A test that was made: its cups with their catch in ml, and the heads at fault.
-     *
-     * @param washes ground by class of the rate
-     */
-    public static CupMap of(Yard yard, CupTest test, List<Wash> washes) {
+    /** A test that was made: its cups with their catch in ml, and the heads at fault. */
+    public static CupMap of(Yard yard, CupTest test) {
         Set<String> telling = test.findings().faults().stream()
                 .flatMap(head -> head.cups().stream())
                 .collect(Collectors.toSet());
@@ -56,7 +49,7 @@ public record CupMap(String valve, List<Wash> washes, List<Cup> cups, List<Suspe
                         .limit(1)
                         .map(head -> new Suspect(head.at(), words(fault))))
                 .toList();
-        return new CupMap(test.valve(), washes, cups, suspects);
+        return new CupMap(test.valve(), cups, suspects);
     }
 
     private static String reading(double ml) {
@@ -73,9 +66,6 @@ public record CupMap(String valve, List<Wash> washes, List<Cup> cups, List<Suspe
         }
         return String.format(Locale.ROOT, "%s %s, %.0f %%", head.head(), head.verdict().word(), 100 * head.factor());
     }
-
-    /** Ground in one colour. */
-    public record Wash(Region ground, Ink ink) {}
 
     /**
      * A cup.

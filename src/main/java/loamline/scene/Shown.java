@@ -11,7 +11,7 @@ import loamline.water.Gap;
  * @param plan cores and walk; without one, the cores that the yard itself holds are drawn, if any
  * @param shading amounts by colour
  * @param holes turf that no head reaches
- * @param cups a cup test, with the throws of its valve
+ * @param cups of a test of a valve, in the place of cores
  */
 public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap> holes, Optional<CupMap> cups) {
     public Shown {
@@ -23,13 +23,13 @@ public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap
         return new Shown(plan, Optional.empty(), List.of(), Optional.empty());
     }
 
-    /** A cup test. */
-    public static Shown of(CupMap cups) {
-        return new Shown(Optional.empty(), Optional.empty(), List.of(), Optional.of(cups));
-    }
-
     /** Water. */
     public static Shown of(Optional<Shading> rate, List<Gap> holes) {
         return new Shown(Optional.empty(), rate, holes, Optional.empty());
+    }
+
+    /** A cup test. */
+    public static Shown of(CupMap cups, Optional<Shading> measured) {
+        return new Shown(Optional.empty(), measured, List.of(), Optional.of(cups));
     }
 }

@@ -3,9 +3,12 @@ package loamline.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import loamline.scene.CupLegend;
 import loamline.scene.CupMap;
+import loamline.scene.Ramp;
+import loamline.scene.Shading;
+import loamline.units.Measure;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.HeadFinding;
 import loamline.water.cups.Verdict;
@@ -22,6 +25,9 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
     private static final String CAUTION = "Measured on one day: wind, pressure and hour belong to it. Longer watering"
             + " does not mend a hole; mend first, then test again.";
 
+    /** White in the colours of rates, so that readings are legible on them. */
+    private static final double WHITE = 0.45;
+
     public CupSheet {
         zones = List.copyOf(zones);
     }
@@ -31,27 +37,16 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         Fonts fonts = new Fonts();
         Blocks blocks = new Blocks(fonts, options.palette());
         List<Page> pages = new ArrayList<>();
-        pages.add(new CupMapPage(yard, zones, map(), ranges(), options, blocks)
+        pages.add(new CupMapPage(yard, zones, CupMap.of(yard, test), measured(), options, blocks)
                 .page("cup test, valve " + test.valve(), CAUTION, tiles(blocks)));
         pages.addAll(new CupTables(test, new Figures(options.units()), blocks)
                 .pages(options.paper().upright(), "cup test, valve " + test.valve(), CAUTION));
         return new Book(yard.name(), "cup test", options, fonts).pdf(pages);
     }
 
-    private List<CupLegend.Range> ranges() {
+    private Optional<Shading> measured() {
         return test.measured()
-                .map(measured -> RateClasses.of(measured, options.units()).legend())
-                .orElse(List.of());
-    }
-
-    private CupMap map() {
-        return CupMap.of(
-                yard,
-                test,
-                test.measured()
-                        .map(measured ->
-                                RateClasses.of(measured, options.units()).washes(measured))
-                        .orElse(List.of()));
+                .map(rates -> Shading.of(rates.mmH(), Ramp.CIVIDIS.lighter(WHITE), Measure.DEPTH_RATE, options.units()));
     }
 
     private List<Block> tiles(Blocks blocks) {

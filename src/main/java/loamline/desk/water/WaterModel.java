@@ -24,6 +24,7 @@ import loamline.units.Measure;
 import loamline.units.UnitSystem;
 import loamline.water.cups.CupPlan;
 import loamline.water.cups.CupTest;
+import loamline.water.cups.MeasuredRates;
 import loamline.yard.Attachment;
 import loamline.yard.Attachment.Sort;
 import loamline.yard.Head;
@@ -105,14 +106,18 @@ public final class WaterModel {
 
     private Found found(WaterView view) {
         Look now = look.get();
-        Optional<Grid> rate = now.what() != Look.What.RATE
-                ? Optional.empty()
-                : now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
+        Optional<Grid> rate =
+                switch (now.what()) {
+                    case RATE ->
+                        now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
+                    case CUPS_READ -> openTest().flatMap(CupTest::measured).map(MeasuredRates::mmH);
+                    case CUPS_TO_SET, NOTHING -> Optional.empty();
+                };
         Optional<CupMap> cups =
                 switch (now.what()) {
                     case CUPS_TO_SET -> plan(now.valve()).map(CupMap::of);
                     case CUPS_READ ->
-                        openTest().map(test -> CupMap.of(session.shown().get(), test, List.of()));
+                        openTest().map(test -> CupMap.of(session.shown().get(), test));
                     case RATE, NOTHING -> Optional.empty();
                 };
         return new Found(
