@@ -16,7 +16,7 @@ public enum LabUnit {
     /** Milligrams in a litre of dried, ground soil as it lies in the laboratory's scoop. */
     MG_DM3("mg/dm3", "mg/l", "g/m3", "mgdm-3", "mgl-1"),
     MG_100G("mg/100 g", "mg/100g"),
-    MEQ_100G("meq/100 g", "meq/100g", "me/100g", "cmol/kg", "cmolc/kg", "cmolkg-1", "meq/100ml", "meq/100cm3"),
+    MEQ_100G("meq/100 g", "meq/100g", "me/100g", "cmol/kg", "cmolc/kg", "cmolkg-1"),
     /** Of a solution. */
     MEQ_L("meq/L", "me/l", "mmolc/l"),
     PERCENT("%", "percent", "pct", "wt%"),
