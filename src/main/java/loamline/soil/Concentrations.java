@@ -85,7 +85,7 @@ public record Concentrations(SoilTables tables) {
 
     /** A value of pH or buffer pH, its index turned into pH. */
     public Advice<Double> ph(LabValue value) {
-        if (value.unit().filter(LabUnit.INDEX::equals).isEmpty()) {
+        if (!value.isIn(LabUnit.INDEX)) {
             return given(value.value(), value.value(), "pH = value", "");
         }
         return index(value.element(), value)
@@ -99,7 +99,7 @@ public record Concentrations(SoilTables tables) {
 
     /** A nutrient's value in the unit of a table. */
     Advice<Double> in(LabUnit unit, LabValue value) {
-        if (value.unit().filter(unit::equals).isPresent()) {
+        if (value.isIn(unit)) {
             return given(value.value(), value.value(), "value", "");
         }
         return switch (unit) {

@@ -31,33 +31,71 @@ public record LabValue(
     }
 
     /**
-     * How a value was made, in the words of the file; empty texts where it does not say.
+     * How a value was made: the words of the file, and what they mean where they mean something here.
      *
-     * @param depthM depth of the sample, m, above 0
+     * @param depthM depth of the sample, m
      * @param bulkDensityGCm3 of the soil in place
      * @param scoopDensityGCm3 of the soil in the laboratory's scoop, to turn volumes into weights
      */
     public record Made(
             String unitText,
+            Optional<LabUnit> unit,
             String extractantText,
+            Optional<Extractant> extractant,
             String methodText,
+            Optional<LabMethod> method,
             OptionalDouble depthM,
             OptionalDouble bulkDensityGCm3,
-            OptionalDouble scoopDensityGCm3) {}
+            OptionalDouble scoopDensityGCm3) {
 
-    /** The unit; pH needs none, conductivity and shares do. */
+        /** From the words of a file; pH needs no unit. */
+        public static Made of(
+                Element element, String unit, String extractant, String method, OptionalDouble depthM) {
+            boolean bare = unit.isEmpty() && element.kind() == Element.Kind.PH;
+            return new Made(
+                    unit,
+                    bare ? Optional.of(LabUnit.PH) : LabUnit.of(unit),
+                    extractant,
+                    Extractant.of(extractant),
+                    method,
+                    LabMethod.of(method, element),
+                    depthM,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
+        }
+
+        /** The same with densities, g/cm³. */
+        public Made with(OptionalDouble bulkGCm3, OptionalDouble scoopGCm3) {
+            return new Made(
+                    unitText, unit, extractantText, extractant, methodText, method, depthM, bulkGCm3, scoopGCm3);
+        }
+    }
+
     public Optional<LabUnit> unit() {
-        return made.unitText().isEmpty() && element.kind() == Element.Kind.PH
-                ? Optional.of(LabUnit.PH)
-                : LabUnit.of(made.unitText());
+        return made.unit();
     }
 
     public Optional<Extractant> extractant() {
-        return Extractant.of(made.extractantText());
+        return made.extractant();
     }
 
     public Optional<LabMethod> method() {
-        return LabMethod.of(made.methodText(), element);
+        return made.method();
+    }
+
+    /** Whether it is in a unit. */
+    boolean isIn(LabUnit unit) {
+        return made.unit().filter(unit::equals).isPresent();
+    }
+
+    /** Whether it was taken out with an extractant. */
+    boolean isBy(Extractant extractant) {
+        return made.extractant().filter(extractant::equals).isPresent();
+    }
+
+    /** Whether it was measured by a method. */
+    boolean isBy(LabMethod method) {
+        return made.method().filter(method::equals).isPresent();
     }
 
     /** What a range must be made for to fit: the extractant, or the method of pH and conductivity; empty if unknown. */

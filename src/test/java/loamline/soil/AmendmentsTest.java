@@ -51,14 +51,6 @@ class AmendmentsTest {
         assertThat(Doses.years(doses, 10)).containsExactly(1, 1, 2);
     }
 
-    /** Derived: 32.06 g S neutralise 100.09 g CaCO₃. */
-    @Test
-    void freeCarbonateEatsSulfurFirst() {
-        double lbAcre = 0.01 * 2_000_000 / (100.09 / 32.06);
-        assertThat(lbAcre).isCloseTo(6407, within(1.0));
-        assertThat(lbAcre * LB_M_PER_LB_ACRE).isCloseTo(147, within(0.5));
-    }
-
     /** Ali, section 8.7: ESP 35 to 15, CEC 22, 40 cm; with a safety factor of 1.25 28.23 t/ha. */
     @Test
     void gypsumByTheRule() {

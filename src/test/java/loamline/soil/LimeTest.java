@@ -201,12 +201,4 @@ class LimeTest {
         assertThat(Doses.split(0, 100)).isEmpty();
         assertThatThrownBy(() -> Doses.split(-1, 100)).isInstanceOf(IllegalArgumentException.class);
     }
-
-    /** Derived: 110 lb/M on 4,200 ft² is 462 lb, 12 bags of 40 lb. */
-    @Test
-    void bagsForALawn() {
-        double lb = 110 * 4.2;
-        assertThat(lb).isCloseTo(462, within(1e-9));
-        assertThat(Math.ceil(lb / 40)).isEqualTo(12);
-    }
 }

@@ -13,53 +13,37 @@ final class Values {
 
     static LabValue of(String element, double value, String unit, String test) {
         Element measured = Element.of(element).orElseThrow();
-        LabValue.Made made = new LabValue.Made(
+        LabValue.Made made = LabValue.Made.of(
+                measured,
                 unit,
                 measured.isNutrient() ? test : "",
                 measured.isNutrient() ? "" : test,
-                OptionalDouble.of(FOUR_INCHES_M),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.of(FOUR_INCHES_M));
         return new LabValue("A", List.of(), measured, value, made, "lab", Optional.of(LocalDate.of(2026, 4, 1)), 2);
     }
 
     static LabValue withScoop(LabValue value, double gCm3) {
-        LabValue.Made made = value.made();
-        return with(
-                value,
-                new LabValue.Made(
-                        made.unitText(),
-                        made.extractantText(),
-                        made.methodText(),
-                        made.depthM(),
-                        made.bulkDensityGCm3(),
-                        OptionalDouble.of(gCm3)));
+        return with(value, value.made().with(OptionalDouble.empty(), OptionalDouble.of(gCm3)));
     }
 
     static LabValue deep(LabValue value, double depthM, double gCm3) {
-        LabValue.Made made = value.made();
         return with(
                 value,
-                new LabValue.Made(
-                        made.unitText(),
-                        made.extractantText(),
-                        made.methodText(),
-                        OptionalDouble.of(depthM),
-                        OptionalDouble.of(gCm3),
-                        made.scoopDensityGCm3()));
+                deep(value, OptionalDouble.of(depthM)).with(OptionalDouble.of(gCm3), OptionalDouble.empty()));
+    }
+
+    static LabValue deep(LabValue value, double depthM) {
+        return with(value, deep(value, OptionalDouble.of(depthM)));
     }
 
     static LabValue withoutDepth(LabValue value) {
+        return with(value, deep(value, OptionalDouble.empty()));
+    }
+
+    private static LabValue.Made deep(LabValue value, OptionalDouble depthM) {
         LabValue.Made made = value.made();
-        return with(
-                value,
-                new LabValue.Made(
-                        made.unitText(),
-                        made.extractantText(),
-                        made.methodText(),
-                        OptionalDouble.empty(),
-                        made.bulkDensityGCm3(),
-                        made.scoopDensityGCm3()));
+        return LabValue.Made.of(
+                value.element(), made.unitText(), made.extractantText(), made.methodText(), depthM);
     }
 
     static LabValue on(LabValue value, LocalDate date) {
