@@ -10,7 +10,7 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "loamline",
         description = "Map a yard, plan where to take soil cores, and print the walk.",
-        subcommands = {CheckCommand.class, ConvertCommand.class, ZonesCommand.class, CoresCommand.class},
+        subcommands = {CheckCommand.class, ConvertCommand.class, ZonesCommand.class, CoresCommand.class, SoilCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND")
@@ -42,6 +42,7 @@ public final class LoamlineCommand {
                 .setOut(out)
                 .setErr(err)
                 .registerConverter(Metres.class, Metres::parse)
+                .registerConverter(Dose.class, Dose::parse)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(LoamlineCommand::explain)
                 .setExecutionExceptionHandler((e, line, parsed) -> failed(e, line))

@@ -36,4 +36,13 @@ public record SampleResult(
         ratings = List.copyOf(ratings);
         cautions = List.copyOf(cautions);
     }
+
+    /** pH in water; empty if the test has none that is sound. */
+    public Optional<Double> waterPh() {
+        return ratings.stream()
+                .filter(r -> r.value().element() == Element.PH && r.value().isBy(LabMethod.WATER))
+                .flatMap(r -> r.standing().value().stream())
+                .map(Rating.Standing::value)
+                .findFirst();
+    }
 }
