@@ -19,10 +19,7 @@ final class LimeOptions {
     @Option(names = "--target-ph", paramLabel = "PH", description = "pH in water to lime to; default 6.5.")
     private double targetPh = SoilOptions.USUAL.lime().targetPh();
 
-    @Option(
-            names = "--lime-cce",
-            paramLabel = "PERCENT",
-            description = "CaCO3 equivalent of the lime; default 100.")
+    @Option(names = "--lime-cce", paramLabel = "PERCENT", description = "CaCO3 equivalent of the lime; default 100.")
     private double ccePct = 100;
 
     @Option(names = "--lime-moisture", paramLabel = "PERCENT", description = "Water in the lime; default 0.")

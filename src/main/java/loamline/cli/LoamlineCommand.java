@@ -10,7 +10,13 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "loamline",
         description = "Map a yard, plan where to take soil cores, and print the walk.",
-        subcommands = {CheckCommand.class, ConvertCommand.class, ZonesCommand.class, CoresCommand.class, SoilCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            ConvertCommand.class,
+            ZonesCommand.class,
+            CoresCommand.class,
+            SoilCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND")

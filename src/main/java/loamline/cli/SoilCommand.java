@@ -25,8 +25,9 @@ import picocli.CommandLine.Spec;
 /** {@code loamline soil}. */
 @Command(
         name = "soil",
-        description = "Say what laboratory reports mean: ratings, lime, sulfur, gypsum, phosphorus and potassium, and what"
-                + " has to be asked first.",
+        description =
+                "Say what laboratory reports mean: ratings, lime, sulfur, gypsum, phosphorus and potassium, and what"
+                        + " has to be asked first.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class SoilCommand implements Callable<Integer> {
@@ -42,8 +43,9 @@ final class SoilCommand implements Callable<Integer> {
     @Option(
             names = "--guideline",
             paramLabel = "NAME",
-            description = "Rate nutrients by this guideline only, such as mlsn, penn-state, slan, umass, cornell, rutgers;"
-                    + " default: for each value the usual one that is made for its extractant.")
+            description =
+                    "Rate nutrients by this guideline only, such as mlsn, penn-state, slan, umass, cornell, rutgers;"
+                            + " default: for each value the usual one that is made for its extractant.")
     private @Nullable String guideline;
 
     @Option(
@@ -55,7 +57,9 @@ final class SoilCommand implements Callable<Integer> {
     @Mixin
     private LimeOptions lime;
 
-    @Option(names = "--new-lawn", description = "Seeded or sodded: lime is worked in whole, and rates are those for it.")
+    @Option(
+            names = "--new-lawn",
+            description = "Seeded or sodded: lime is worked in whole, and rates are those for it.")
     private boolean newLawn;
 
     @Option(names = "--state", paramLabel = "XX", description = "State whose phosphorus law is shown.")

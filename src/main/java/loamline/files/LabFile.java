@@ -29,7 +29,8 @@ public record LabFile(List<LabValue> values, List<Problem> problems) {
             CsvColumn.of("zones", "names parted by +", text -> Optional.of(zones(text)));
     private static final CsvColumn<Element> ELEMENT = CsvColumn.of(
                     "element",
-                    "one of " + Arrays.stream(Element.values()).map(Element::key).collect(Collectors.joining(" ")),
+                    "one of "
+                            + Arrays.stream(Element.values()).map(Element::key).collect(Collectors.joining(" ")),
                     Element::of)
             .required();
     private static final CsvColumn<Double> VALUE = CsvColumn.number("value").required();
@@ -45,18 +46,7 @@ public record LabFile(List<LabValue> values, List<Problem> problems) {
     private static final CsvColumn<Double> SCOOP_DENSITY = CsvColumn.number("scoop_density_g_cm3", 0.05, 2.5);
 
     private static final List<CsvColumn<?>> COLUMNS = List.of(
-            SAMPLE,
-            ZONES,
-            ELEMENT,
-            VALUE,
-            UNIT,
-            EXTRACTANT,
-            DEPTH,
-            METHOD,
-            LAB,
-            DATE,
-            BULK_DENSITY,
-            SCOOP_DENSITY);
+            SAMPLE, ZONES, ELEMENT, VALUE, UNIT, EXTRACTANT, DEPTH, METHOD, LAB, DATE, BULK_DENSITY, SCOOP_DENSITY);
 
     public LabFile {
         values = List.copyOf(values);

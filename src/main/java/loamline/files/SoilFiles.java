@@ -72,7 +72,10 @@ public final class SoilFiles {
         members.put("guideline", blankAsNull(rating.guideline()));
         members.put(
                 "source",
-                rating.standing().value().map(s -> s.range().origin().source().id()).orElse(null));
+                rating.standing()
+                        .value()
+                        .map(s -> s.range().origin().source().id())
+                        .orElse(null));
         members.put(
                 "status",
                 rating.standing().value().map(s -> s.range().origin().status()).orElse(null));
@@ -105,9 +108,10 @@ public final class SoilFiles {
                 "baseSaturationPct",
                 advice.value().map(Exchange::baseSaturationPct).orElse(null));
         Map<String, @Nullable Object> saturation = new LinkedHashMap<>();
-        advice.value().ifPresent(e -> e.cationsMeq()
-                .keySet()
-                .forEach(cation -> saturation.put(cation.key(), e.saturationPct(cation))));
+        advice.value()
+                .ifPresent(e -> e.cationsMeq()
+                        .keySet()
+                        .forEach(cation -> saturation.put(cation.key(), e.saturationPct(cation))));
         members.put("saturationPct", saturation);
         members.put("refused", refused(advice));
         return members;
@@ -158,7 +162,10 @@ public final class SoilFiles {
             String at = "/samples/" + i;
             SampleResult sample = report.samples().get(i);
             for (int j = 0; j < sample.ratings().size(); j++) {
-                put(accounts, at + "/ratings/" + j + "/rating", sample.ratings().get(j).standing());
+                put(
+                        accounts,
+                        at + "/ratings/" + j + "/rating",
+                        sample.ratings().get(j).standing());
             }
             put(accounts, at + "/exchange/cecMeq100g", sample.exchange());
             put(accounts, at + "/lime/cceKgM2", sample.lime());

@@ -54,9 +54,10 @@ public final class TableFolder {
         List<String> columns = List.copyOf(tables.rows(name).get(0).cells().keySet());
         List<CsvColumn<String>> keys = columns.stream().map(CsvColumn::text).toList();
         CsvTable read = CsvTable.read(file, List.copyOf(keys));
-        read.problems().forEach(p -> problems.add(
-                new Problem(p.severity(), p.code(), p.where(), name + ": " + p.message())));
-        List<NamedRow> rows = read.rows().stream().map(row -> named(name, row, columns, keys)).toList();
+        read.problems()
+                .forEach(p -> problems.add(new Problem(p.severity(), p.code(), p.where(), name + ": " + p.message())));
+        List<NamedRow> rows =
+                read.rows().stream().map(row -> named(name, row, columns, keys)).toList();
         try {
             return tables.with(name, rows);
         } catch (IllegalArgumentException e) {

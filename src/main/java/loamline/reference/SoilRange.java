@@ -44,7 +44,8 @@ public record SoilRange(
             double end = bands.get(i - 1).high().orElse(Double.NaN);
             if (!(Math.abs(end + step - bands.get(i).low()) < step / 2)) {
                 throw new IllegalArgumentException(guideline + " " + test + " " + element + ": “"
-                        + bands.get(i).name() + "” begins at " + bands.get(i).low() + ", which leaves a gap or overlaps");
+                        + bands.get(i).name() + "” begins at " + bands.get(i).low()
+                        + ", which leaves a gap or overlaps");
             }
         }
     }

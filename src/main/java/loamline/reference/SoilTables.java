@@ -133,7 +133,9 @@ public final class SoilTables {
 
     /** A guideline by its name, whatever its case. */
     public Optional<Guideline> guideline(String name) {
-        return guidelines.stream().filter(g -> g.name().equalsIgnoreCase(name.strip())).findFirst();
+        return guidelines.stream()
+                .filter(g -> g.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
     }
 
     /** All ranges, in the table's order. */

@@ -6,6 +6,7 @@ import java.util.List;
 import loamline.geometry.Point;
 import loamline.reference.SoilRange.Band;
 import loamline.scene.Canvas;
+import loamline.scene.Ink;
 import loamline.scene.Paint;
 import loamline.scene.PaperRect;
 import loamline.scene.Path;
@@ -41,7 +42,7 @@ record RatingBar(Blocks blocks, Standing standing) implements Block {
             PaperRect field = new PaperRect(room.leftMm() + i * each, top, each, BAR_MM);
             canvas.draw(field.path(), Paint.both(fill(bands.get(i)), Pen.solid(blocks.ink(Role.PAPER), 0.3)));
             if (i > 0) {
-                limit(canvas, field, bands.get(i).low());
+                write(canvas, field, limit(bands.get(i - 1), bands.get(i)));
             }
         }
         for (int i = 0; i < bands.size(); i++) {
@@ -53,7 +54,7 @@ record RatingBar(Blocks blocks, Standing standing) implements Block {
         pointer(canvas, new Point(room.leftMm() + position() * each, top + BAR_MM));
     }
 
-    private loamline.scene.Ink fill(Band band) {
+    private Ink fill(Band band) {
         if (band.level() == 0) {
             return blocks.ink(Role.TURF);
         }
@@ -61,8 +62,19 @@ record RatingBar(Blocks blocks, Standing standing) implements Block {
         return blocks.ink(role).at(Math.min(0.6, 0.16 + 0.14 * Math.abs(band.level())));
     }
 
-    private void limit(Canvas canvas, PaperRect field, double low) {
-        String words = new BigDecimal(low, FOUR_DIGITS).stripTrailingZeros().toPlainString();
+    /** The limit as guidelines print it: the rounder of the two numbers, else where their aim begins or ends. */
+    private static String limit(Band below, Band above) {
+        String end = text(below.high().orElse(above.low()));
+        String begin = text(above.low());
+        boolean aimEnds = end.length() == begin.length() && above.level() > 0;
+        return aimEnds || end.length() < begin.length() ? end : begin;
+    }
+
+    private static String text(double limit) {
+        return new BigDecimal(limit, FOUR_DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    private void write(Canvas canvas, PaperRect field, String words) {
         double half = blocks.text().widthMm(words, LIMITS) / 2;
         Point at = new Point(field.leftMm() - half, field.bottomMm() + 2.5);
         canvas.write(Run.plain(at, words, LIMITS, blocks.ink(Role.SOFT)));

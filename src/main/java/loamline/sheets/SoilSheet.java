@@ -53,7 +53,7 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
         spread(column, words, blocks);
         lines(column, "What this test leaves open", words.open(), blocks);
         column.add(SECTION_MM, blocks.caution(String.join(" ", sample.cautions())));
-        return column.pages(paper, "soil sample " + title(sample), CAUTION);
+        return column.pages(paper, "Soil sample " + title(sample), CAUTION);
     }
 
     private static String title(SampleResult sample) {
@@ -73,13 +73,18 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
                 4,
                 List.of(
                         tile(blocks, "pH in water", ph),
-                        tile(blocks, "Lime", dose(sample.lime().map(Lime::productKgM2).map(kg -> 1000 * kg), figures)),
+                        tile(
+                                blocks,
+                                "Lime",
+                                dose(sample.lime().map(Lime::productKgM2).map(kg -> 1000 * kg), figures)),
                         tile(blocks, "Phosphate, P2O5", dose(sample.needs().p2o5GM2(), figures)),
                         tile(blocks, "Potash, K2O", dose(sample.needs().k2oGM2(), figures))));
     }
 
     private static String dose(Advice<Double> gM2, Figures figures) {
-        return gM2.value().map(amount -> amount == 0 ? "none" : figures.dose(amount)).orElse("open");
+        return gM2.value()
+                .map(amount -> amount == 0 ? "none" : figures.dose(amount))
+                .orElse("open");
     }
 
     private static Block tile(Blocks blocks, String label, String value) {
@@ -104,15 +109,17 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
         if (words.rated().isEmpty()) {
             return;
         }
+        boolean compared = words.rated().stream().anyMatch(r -> r.change().isPresent());
         Table table = new Table(
                 blocks,
                 List.of(
                         Table.Field.words("measured", 30).strong(),
-                        Table.Field.number("value", 24),
+                        Table.Field.number("value", 23),
                         Table.Field.words("by", 25).soft(),
-                        Table.Field.words("among the classes of its guideline", 62),
-                        Table.Field.words("so it is", 34),
-                        Table.Field.words("since the last test", 31).soft()),
+                        Table.Field.words("among the classes of its guideline", 60),
+                        Table.Field.words("so it is", 38),
+                        Table.Field.words(compared ? "since the last test" : "", compared ? 32 : 14)
+                                .soft()),
                 ROW_MM,
                 false);
         Block head = Blocks.stack(0.6, List.of(heading(blocks, "What the test says"), table.head()));
@@ -142,7 +149,9 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
     private static String guideline(Rating rating, Rating.Standing standing) {
         String unit = standing.range().unit();
         boolean same = standing.value() == rating.value().value();
-        return rating.guideline() + (same ? "" : ": " + SoilWords.number(standing.value()) + " " + unit);
+        return rating.guideline()
+                + (same ? "" : ": " + SoilWords.number(standing.value()) + " " + unit)
+                + (standing.range().origin().isFromMemory() ? ", from memory" : "");
     }
 
     private static void spread(Column column, SoilWords words, Blocks blocks) {
@@ -192,6 +201,7 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
                 false);
         List<Block> rows = report.samples().stream()
                 .flatMap(SoilSheet::accounts)
+                .filter(a -> !a.sources().isEmpty())
                 .map(a -> List.of(a.formula(), a.note(), citations.marks(a.sources())))
                 .distinct()
                 .map(table::row)
@@ -212,7 +222,6 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
                 sample.needs().k2oGM2(),
                 sample.exchange());
         Stream<Advice<?>> rated = sample.ratings().stream().map(Rating::standing);
-        return Stream.concat(acted, rated)
-                .flatMap(advice -> advice.account().stream());
+        return Stream.concat(acted, rated).flatMap(advice -> advice.account().stream());
     }
 }

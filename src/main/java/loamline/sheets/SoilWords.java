@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import loamline.soil.Advice;
@@ -25,6 +28,8 @@ record SoilWords(SampleResult sample, Figures figures) {
     private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
     /** From here on whole numbers say enough. */
     private static final double WHOLE_FROM = 100;
+
+    private static final double WHOLE_PERCENT_FROM = 10;
 
     /** One row of what to spread. */
     record Spread(String what, String amount, String dressings, String how) {}
@@ -57,12 +62,14 @@ record SoilWords(SampleResult sample, Figures figures) {
             case ACIDITY -> "Acidity";
             case CARBONATE -> "Free carbonate";
             case LBC -> "Lime buffer capacity";
-            default -> Character.toUpperCase(element.key().charAt(0)) + element.key().substring(1);
+            default ->
+                Character.toUpperCase(element.key().charAt(0)) + element.key().substring(1);
         };
     }
 
     static String value(LabValue value) {
-        boolean bare = value.element().kind() == Element.Kind.PH && !value.unit().equals(Optional.of(LabUnit.INDEX));
+        boolean bare =
+                value.element().kind() == Element.Kind.PH && !value.unit().equals(Optional.of(LabUnit.INDEX));
         return number(value.value()) + (bare ? "" : " " + value.made().unitText());
     }
 
@@ -75,7 +82,8 @@ record SoilWords(SampleResult sample, Figures figures) {
     }
 
     static String change(Change change) {
-        String before = "was " + number(change.before()) + " in " + change.since().getYear() + ": ";
+        String before =
+                "was " + number(change.before()) + " in " + change.since().getYear() + ": ";
         if (!change.beyondError().orElse(true)) {
             return before + "same within error";
         }
@@ -97,8 +105,13 @@ record SoilWords(SampleResult sample, Figures figures) {
     /** The sentence of three that the page opens with. */
     String inShort() {
         List<String> sentences = new ArrayList<>();
-        rated().stream().filter(r -> r.value().element() == Element.PH).findFirst().ifPresent(r -> sentences.add(
-                "The soil is " + (r.standing().value().orElseThrow().band().level() == 0 ? "in a good range" : r.name().orElseThrow())
+        rated().stream()
+                .filter(r -> r.value().element() == Element.PH)
+                .findFirst()
+                .ifPresent(r -> sentences.add("The soil is "
+                        + (r.standing().value().orElseThrow().band().level() == 0
+                                ? "in a good range"
+                                : r.name().orElseThrow())
                         + ", pH " + number(r.value().value()) + "."));
         levels(-1, "is short of", sentences);
         levels(1, "holds more than enough", sentences);
@@ -106,18 +119,35 @@ record SoilWords(SampleResult sample, Figures figures) {
                 .filter(s -> !s.dressings().isEmpty())
                 .map(s -> s.amount() + " " + s.what())
                 .toList();
-        sentences.add(
-                spread.isEmpty()
-                        ? "Nothing has to be spread for it, as far as this test can say."
-                        : "It asks for " + String.join(", ", spread) + ".");
+        if (!spread.isEmpty()) {
+            sentences.add("It asks for " + String.join(", ", spread) + ".");
+        }
+        List<String> unsaid = unsaid();
+        if (!unsaid.isEmpty()) {
+            sentences.add("This test does not tell how much " + String.join(" and ", unsaid) + ".");
+        } else if (spread.isEmpty()) {
+            sentences.add("It asks for nothing.");
+        }
         return String.join(" ", sentences);
+    }
+
+    private List<String> unsaid() {
+        Map<String, Advice<?>> advice = new LinkedHashMap<>();
+        advice.put("lime", sample.lime());
+        advice.put("phosphate", sample.needs().p2o5GM2());
+        advice.put("potash", sample.needs().k2oGM2());
+        return advice.entrySet().stream()
+                .filter(e -> !e.getValue().isGiven())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private void levels(int side, String verb, List<String> sentences) {
         String names = rated().stream()
                 .filter(r -> r.value().element().isNutrient())
-                .filter(r -> Integer.signum(r.standing().value().orElseThrow().band().level()) == side)
-                .map(r -> name(r.value().element()).replaceFirst(",.*", "").toLowerCase(java.util.Locale.ROOT))
+                .filter(r ->
+                        Integer.signum(r.standing().value().orElseThrow().band().level()) == side)
+                .map(r -> name(r.value().element()).replaceFirst(",.*", "").toLowerCase(Locale.ROOT))
                 .distinct()
                 .collect(Collectors.joining(", "));
         if (!names.isEmpty()) {
@@ -138,7 +168,11 @@ record SoilWords(SampleResult sample, Figures figures) {
 
     private Spread lime(Lime lime) {
         if (lime.productKgM2() == 0) {
-            return new Spread("lime", "none", "", lime.method().equals("none needed") ? "The pH has reached its target." : lime.method());
+            return new Spread(
+                    "lime",
+                    "none",
+                    "",
+                    lime.method().equals("none needed") ? "The pH has reached its target." : lime.method());
         }
         double gM2 = 1000 * lime.productKgM2();
         String how = lime.method() + ". " + String.join(" ", lime.cautions());
@@ -164,24 +198,30 @@ record SoilWords(SampleResult sample, Figures figures) {
 
     private Spread gypsum(Gypsum gypsum) {
         return new Spread(
-                "gypsum (pure)",
-                figures.dose(1000 * gypsum.kgM2()),
-                "several",
-                String.join(" ", gypsum.cautions()));
+                "gypsum (pure)", figures.dose(1000 * gypsum.kgM2()), "several", String.join(" ", gypsum.cautions()));
     }
 
     private Optional<Spread> nutrient(String what, Advice<Double> need) {
-        return need.value().map(gM2 -> gM2 == 0
-                ? new Spread(what, "none", "", "The soil has enough.")
-                : new Spread(what, figures.dose(gM2), "over the season", "With what the season’s nitrogen makes the turf"
-                        + " use; less where clippings stay."));
+        return need.value()
+                .map(gM2 -> gM2 == 0
+                        ? new Spread(what, "none", "", "The soil has enough.")
+                        : new Spread(what, figures.dose(gM2), "over the season", use(need)));
+    }
+
+    private String use(Advice<Double> need) {
+        return need.account()
+                .map(account -> account.inputs().get("nitrogen_g_m2"))
+                .map(nitrogen -> "For a season with " + figures.dose((Double) nitrogen)
+                        + " of nitrogen; less where clippings stay.")
+                .orElse("The guideline’s rate for a year.");
     }
 
     /** Everything that was not said, with what would let it be said. */
     List<String> open() {
         List<String> open = new ArrayList<>();
-        refused().forEach(r -> open.add(name(r.value().element()) + " " + value(r.value()) + ": "
-                + r.standing().reason() + "."));
+        refused()
+                .forEach(r -> open.add(name(r.value().element()) + " " + value(r.value()) + ": "
+                        + r.standing().reason() + "."));
         refusal(open, "Lime", sample.lime());
         refusal(open, "Sulfur", sample.sulfur());
         refusal(open, "Gypsum", sample.gypsum());
@@ -205,11 +245,15 @@ record SoilWords(SampleResult sample, Figures figures) {
         return String.join(" · ", parts);
     }
 
+    private static String percent(double pct) {
+        return Figures.percent(pct / 100, pct < WHOLE_PERCENT_FROM ? 1 : 0);
+    }
+
     private static String exchange(Exchange e) {
         String held = e.cationsMeq().keySet().stream()
-                .map(cation -> cation.key() + " " + number(e.saturationPct(cation)) + " %")
+                .map(cation -> cation.key() + " " + percent(e.saturationPct(cation)))
                 .collect(Collectors.joining(", "));
-        return "exchange capacity " + number(e.cecMeq()) + " meq/100 g" + (e.measured() ? "" : " by summation") + ", held by "
-                + held;
+        return "exchange capacity " + number(e.cecMeq()) + " meq/100 g" + (e.measured() ? "" : " by summation")
+                + ", held by " + held;
     }
 }

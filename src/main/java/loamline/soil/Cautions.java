@@ -25,11 +25,14 @@ record Cautions(SoilOptions options) {
     }
 
     private String law() {
-        Optional<NamedRow> law = options.state().flatMap(state -> options.tables().rows("phosphorus-laws.csv").stream()
-                .filter(row -> row.text("state").equalsIgnoreCase(state))
-                .findFirst());
-        return law.map(row -> row.text("state") + since(row) + ": " + row.text("rule") + " Local code wins; rules change.")
-                .orElse("Many states and towns limit phosphorus on turf: look up the rule of the place before you spread it.");
+        Optional<NamedRow> law = options.state()
+                .flatMap(state -> options.tables().rows("phosphorus-laws.csv").stream()
+                        .filter(row -> row.text("state").equalsIgnoreCase(state))
+                        .findFirst());
+        return law.map(row ->
+                        row.text("state") + since(row) + ": " + row.text("rule") + " Local code wins; rules change.")
+                .orElse(
+                        "Many states and towns limit phosphorus on turf: look up the rule of the place before you spread it.");
     }
 
     private static String since(NamedRow row) {

@@ -22,15 +22,13 @@ public record Change(LocalDate since, double before, double difference, Optional
 
     static Change of(Element element, LocalDate since, double before, double now) {
         double difference = now - before;
-        OptionalDouble sd =
-                switch (element) {
-                    case P, K, MG -> OptionalDouble.of(NUTRIENT_SD * Math.hypot(before, now));
-                    case PH -> OptionalDouble.of(PH_SD * Math.sqrt(2));
-                    default -> OptionalDouble.empty();
-                };
-        Optional<Boolean> beyond = sd.stream()
-                .mapToObj(s -> Math.abs(difference) > Z95 * s)
-                .findFirst();
+        OptionalDouble sd = switch (element) {
+            case P, K, MG -> OptionalDouble.of(NUTRIENT_SD * Math.hypot(before, now));
+            case PH -> OptionalDouble.of(PH_SD * Math.sqrt(2));
+            default -> OptionalDouble.empty();
+        };
+        Optional<Boolean> beyond =
+                sd.stream().mapToObj(s -> Math.abs(difference) > Z95 * s).findFirst();
         return new Change(since, before, difference, beyond);
     }
 }

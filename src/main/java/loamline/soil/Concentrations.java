@@ -26,8 +26,7 @@ public record Concentrations(SoilTables tables) {
             case PERCENT -> given(number * PPM_PER_PERCENT, number, "ppm = 10,000 · value", "1 % = 10,000 ppm");
             case MG_100G -> given(number * PPM_PER_MG_100G, number, "ppm = 10 · value", "100 g are a tenth of 1 kg");
             case LB_ACRE -> given(number / 2, number, "ppm = value / 2", "2,000,000 lb of soil on an acre");
-            case KG_HA ->
-                given(number / KG_HA_PER_PPM, number, "ppm = value / 2.2417", "the same slice on a hectare");
+            case KG_HA -> given(number / KG_HA_PER_PPM, number, "ppm = value / 2.2417", "the same slice on a hectare");
             case MEQ_100G -> ofMilliequivalents(element, number);
             case MG_DM3 -> ofVolume(number, value);
             case INDEX -> ofIndex(element, number, value);
@@ -48,8 +47,8 @@ public record Concentrations(SoilTables tables) {
         return Equivalents.of(tables)
                 .ppmPerMeq(element)
                 .<Advice<Double>>map(weight -> given(meq * weight, meq, "ppm = value · " + weight, "equivalent weight"))
-                .orElseGet(() -> Advice.refused("no equivalent weight is held for " + element.key()
-                        + ": fill in its value in ppm"));
+                .orElseGet(() -> Advice.refused(
+                        "no equivalent weight is held for " + element.key() + ": fill in its value in ppm"));
     }
 
     private Advice<Double> ofVolume(double mgDm3, LabValue value) {
@@ -116,11 +115,13 @@ public record Concentrations(SoilTables tables) {
         Optional<NamedRow> row = index(value.element(), value);
         if (row.filter(r -> r.text("unit").equals(LabUnit.MG_DM3.symbol())).isPresent()) {
             double perIndex = row.get().number("per_index");
-            return given(value.value() * perIndex, value.value(), "mg/dm3 = value · " + perIndex, "the index's own key");
+            return given(
+                    value.value() * perIndex, value.value(), "mg/dm3 = value · " + perIndex, "the index's own key");
         }
         return value.made().scoopDensityGCm3().isPresent()
                 ? ppm(value).map(ppm -> ppm * value.made().scoopDensityGCm3().getAsDouble())
-                : Advice.refused("the range is by volume (mg/dm3), and this value by weight: fill in scoop_density_g_cm3");
+                : Advice.refused(
+                        "the range is by volume (mg/dm3), and this value by weight: fill in scoop_density_g_cm3");
     }
 
     /** A share of the soil in per cent. */

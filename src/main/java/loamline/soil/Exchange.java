@@ -44,7 +44,8 @@ public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cat
         }
         Optional<Extractant> extractant = List.of(Extractant.values()).stream()
                 .filter(e -> e != Extractant.PASTE)
-                .filter(e -> NEEDED.stream().allMatch(cation -> value(test, cation, e).isPresent()))
+                .filter(e -> NEEDED.stream()
+                        .allMatch(cation -> value(test, cation, e).isPresent()))
                 .findFirst();
         if (extractant.isEmpty()) {
             return Advice.refused("Ca, Mg and K by one extractant are needed");
@@ -57,13 +58,15 @@ public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cat
     }
 
     private static Advice<Exchange> summed(SampleTest test, Map<Element, Double> cations) {
-        Optional<Double> measured = test.lasting(Element.CEC).map(LabValue::value).filter(cec -> cec > 0);
+        Optional<Double> measured =
+                test.lasting(Element.CEC).map(LabValue::value).filter(cec -> cec > 0);
         Advice<Double> acidity = Acidity.of(test);
         if (measured.isEmpty() && !acidity.isGiven()) {
             return Advice.refused(acidity.reason());
         }
         double acid = acidity.value().orElse(0.0);
-        double sum = acid + cations.values().stream().mapToDouble(Double::doubleValue).sum();
+        double sum = acid
+                + cations.values().stream().mapToDouble(Double::doubleValue).sum();
         double cec = measured.orElse(sum);
         if (!(cec > 0)) {
             return Advice.refused("the test has no cations");
@@ -78,8 +81,7 @@ public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cat
         for (Map.Entry<Element, Double> cation : cations.entrySet()) {
             account = account.with(cation.getKey().key() + "_meq", cation.getValue());
         }
-        return Advice.given(
-                new Exchange(cec, measured.isPresent(), cations, acid), account.with("acidity_meq", acid));
+        return Advice.given(new Exchange(cec, measured.isPresent(), cations, acid), account.with("acidity_meq", acid));
     }
 
     private static Map<Element, Double> cations(SampleTest test, Extractant extractant) {

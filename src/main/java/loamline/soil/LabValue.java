@@ -49,8 +49,7 @@ public record LabValue(
             OptionalDouble scoopDensityGCm3) {
 
         /** From the words of a file; pH needs no unit. */
-        public static Made of(
-                Element element, String unit, String extractant, String method, OptionalDouble depthM) {
+        public static Made of(Element element, String unit, String extractant, String method, OptionalDouble depthM) {
             boolean bare = unit.isEmpty() && element.kind() == Element.Kind.PH;
             return new Made(
                     unit,

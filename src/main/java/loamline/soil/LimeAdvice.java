@@ -17,8 +17,6 @@ record LimeAdvice(SoilOptions options) {
 
     private static final double ADAMS_EVANS_MOST_LB_ACRE = 10_000;
 
-    private static final String SPREAD = "Lime in spring or autumn on dry turf, and water it in. Retest before more.";
-
     Advice<Lime> of(SampleTest test, Advice<Exchange> exchange) {
         Advice<Double> ph = test.waterPh();
         if (!ph.isGiven()) {
@@ -32,9 +30,7 @@ record LimeAdvice(SoilOptions options) {
             return Advice.given(none(account), account);
         }
         Advice<LimeRate> rate = new LimeReading(test, target).rate(ph.value().orElseThrow());
-        return rate.isGiven()
-                ? planned(rate.value().orElseThrow(), exchange)
-                : Advice.refused(rate.reason());
+        return rate.isGiven() ? planned(rate.value().orElseThrow(), exchange) : Advice.refused(rate.reason());
     }
 
     private static Lime none(Account account) {
@@ -48,8 +44,9 @@ record LimeAdvice(SoilOptions options) {
         double cceKgM2 = rate.rate() * kgM2Per(rate.method().text("rate_unit")) * share * scale;
         double productKgM2 = options.lime().material().inPlaceOf(cceKgM2);
         if (productKgM2 > mostKgM2(cap()) * Doses.MOST) {
-            return Advice.refused("the need of " + rate.rate() + " " + rate.method().text("rate_unit")
-                    + " is beyond any plan: check the report, and take the laboratory’s own recommendation");
+            return Advice.refused(
+                    "the need of " + rate.rate() + " " + rate.method().text("rate_unit")
+                            + " is beyond any plan: check the report, and take the laboratory’s own recommendation");
         }
         Account account = rate.account()
                 .with("rate_" + rate.method().text("rate_unit"), rate.rate())
@@ -115,7 +112,7 @@ record LimeAdvice(SoilOptions options) {
         } else if (productKgM2 > 0) {
             cautions.add("No dressing above " + Questions.plain(cap().number("most_lb_1000ft2"))
                     + " lb of the material on 1,000 ft² (" + cap().text("title") + "), "
-                    + Questions.plain(cap().number("months_between")) + " months or more apart. " + SPREAD);
+                    + Questions.plain(cap().number("months_between")) + " months or more apart.");
         }
         if (isHalved(productKgM2)) {
             cautions.add("This is half of the need: test again before the rest.");
@@ -124,7 +121,8 @@ record LimeAdvice(SoilOptions options) {
             cautions.add("Core aeration first brings it into the soil.");
         }
         boolean adamsEvans = rate.method().text("method").equals("adams-evans");
-        boolean strong = exchange.value().filter(e -> e.cecMeq() > ADAMS_EVANS_MOST_CEC).isPresent();
+        boolean strong =
+                exchange.value().filter(e -> e.cecMeq() > ADAMS_EVANS_MOST_CEC).isPresent();
         if (adamsEvans && (strong || rate.rate() > ADAMS_EVANS_MOST_LB_ACRE)) {
             cautions.add("The Adams-Evans buffer is made for soils of CEC under 13 that need less than 5 ton/acre:"
                     + " this one is beyond it.");

@@ -20,11 +20,13 @@ record LimeReading(SampleTest test, double targetPh) {
         if (buffer.isPresent()) {
             Advice<Double> bufferPh = new Concentrations(test.tables()).ph(buffer.get());
             return bufferPh.isGiven()
-                    ? withDepth(buffer.get(), d -> byBuffer(
-                            buffer.get().method().orElseThrow(),
-                            bufferPh.value().orElseThrow(),
-                            ph,
-                            d))
+                    ? withDepth(
+                            buffer.get(),
+                            d -> byBuffer(
+                                    buffer.get().method().orElseThrow(),
+                                    bufferPh.value().orElseThrow(),
+                                    ph,
+                                    d))
                     : Advice.refused(bufferPh.reason());
         }
         return test.one(Element.LBC)
@@ -60,8 +62,8 @@ record LimeReading(SampleTest test, double targetPh) {
             return given("penn-state", 0, depthM, inputs("no acidity, no lime", "acidity_meq", 0));
         }
         if (acidity > table.most()) {
-            Account account = inputs(
-                    "beyond the turf table: acidity · 1000 to 7.0, · 840 to 6.5", "acidity_meq", acidity);
+            Account account =
+                    inputs("beyond the turf table: acidity · 1000 to 7.0, · 840 to 6.5", "acidity_meq", acidity);
             return computed(
                     "penn-state-formula", () -> LimeFormulas.pennStateLbAcre(acidity, ph, targetPh), depthM, account);
         }
@@ -128,8 +130,9 @@ record LimeReading(SampleTest test, double targetPh) {
 
     private Advice<LimeRate> woodruff(double bufferPh, double depthM) {
         if (targetPh != 7.0) {
-            return Advice.refused("by the Woodruff buffer only the lime to pH 7.0 is known; the share for another target"
-                    + " is not published here: take the laboratory’s own recommendation");
+            return Advice.refused(
+                    "by the Woodruff buffer only the lime to pH 7.0 is known; the share for another target"
+                            + " is not published here: take the laboratory’s own recommendation");
         }
         double acidity = LimeFormulas.woodruffAcidity(bufferPh);
         return given(
@@ -144,7 +147,11 @@ record LimeReading(SampleTest test, double targetPh) {
                 "georgia-lbc",
                 LimeFormulas.georgiaLbAcre(capacity, ph, targetPh),
                 depthM,
-                inputs("rate = LBC · (target − pH) · 2", "LBC_ppm_per_pH", capacity, "LBC must be the one at equilibrium.")
+                inputs(
+                                "rate = LBC · (target − pH) · 2",
+                                "LBC_ppm_per_pH",
+                                capacity,
+                                "LBC must be the one at equilibrium.")
                         .with("pH", ph));
     }
 

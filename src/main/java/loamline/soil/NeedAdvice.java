@@ -50,13 +50,16 @@ record NeedAdvice(SoilOptions options) {
                 .flatMap(name -> options.tables().rows("soil-needs.csv").stream()
                         .filter(row -> row.text("guideline").equals(name)))
                 .filter(row -> row.text("element").equals(value.element().key()))
-                .filter(row -> value.extractant().filter(e -> e.label().equals(row.text("test"))).isPresent())
+                .filter(row -> value.extractant()
+                        .filter(e -> e.label().equals(row.text("test")))
+                        .isPresent())
                 .findFirst();
     }
 
     private Stream<String> guidelines() {
         return options.guideline().isPresent()
-                ? options.guideline().flatMap(options.tables()::guideline).stream().map(g -> g.name())
+                ? options.guideline().flatMap(options.tables()::guideline).stream()
+                        .map(g -> g.name())
                 : options.tables().guidelines().stream().filter(g -> g.usual()).map(g -> g.name());
     }
 
@@ -74,8 +77,8 @@ record NeedAdvice(SoilOptions options) {
         double found = ppm.value().orElseThrow();
         OptionalDouble element = rule.elementGM2(found, options.nitrogenGM2(), perPpm);
         if (element.isEmpty()) {
-            return Advice.refused("“" + row.text("guideline") + "” says that " + value.element().key()
-                    + " is needed, not how much: take the laboratory’s own recommendation");
+            return Advice.refused("“" + row.text("guideline") + "” says that "
+                    + value.element().key() + " is needed, not how much: take the laboratory’s own recommendation");
         }
         return Advice.given(
                 element.getAsDouble() * oxidePerElement,
@@ -106,14 +109,16 @@ record NeedAdvice(SoilOptions options) {
         String use = options.newLawn() ? "new" : "established";
         return options.tables().rows("soil-rates.csv").stream()
                 .filter(row -> row.text("guideline").equals(rating.guideline()))
-                .filter(row -> row.text("nutrient").equals(oxide) && row.text("use").equals(use))
+                .filter(row ->
+                        row.text("nutrient").equals(oxide) && row.text("use").equals(use))
                 .filter(row -> rating.name().filter(row.text("class")::equals).isPresent())
                 .findFirst()
                 .map(row -> Advice.given(
                         row.number("rate_lb_1000ft2") * Factors.G_M2_PER_LB_1000FT2,
                         Account.of(
                                         oxide + " = table(class, use)",
-                                        "A rate for the year; " + options.tables().origin(row).status() + ".",
+                                        "A rate for the year; "
+                                                + options.tables().origin(row).status() + ".",
                                         options.tables().origin(row).source())
                                 .with("class", row.text("class"))
                                 .with("use", use)

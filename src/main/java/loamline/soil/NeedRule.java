@@ -43,7 +43,6 @@ record NeedRule(OptionalDouble keepPpm, double usePerN, double useGM2, OptionalD
         }
         return keepPpm.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Math.max(0, useGM2(nitrogenGM2) + (keepPpm.getAsDouble() - ppm) * gM2PerPpm));
+                : OptionalDouble.of(Math.max(0, useGM2(nitrogenGM2) + (keepPpm.getAsDouble() - ppm) * gM2PerPpm));
     }
 }

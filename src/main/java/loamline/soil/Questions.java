@@ -46,14 +46,13 @@ record Questions(SoilTables tables) {
 
     private static Optional<Question> range(LabValue value) {
         boolean index = value.isIn(LabUnit.INDEX);
-        double most =
-                switch (value.element().kind()) {
-                    case PH -> index ? 10 * MOST_PH : MOST_PH;
-                    case SHARE -> value.isIn(LabUnit.G_KG) ? 10 * WHOLE_PCT : WHOLE_PCT;
-                    case CHARGE -> MOST_CEC_MEQ;
-                    case CONDUCTIVITY -> MOST_EC_DS_M;
-                    default -> Double.MAX_VALUE;
-                };
+        double most = switch (value.element().kind()) {
+            case PH -> index ? 10 * MOST_PH : MOST_PH;
+            case SHARE -> value.isIn(LabUnit.G_KG) ? 10 * WHOLE_PCT : WHOLE_PCT;
+            case CHARGE -> MOST_CEC_MEQ;
+            case CONDUCTIVITY -> MOST_EC_DS_M;
+            default -> Double.MAX_VALUE;
+        };
         return value.value() >= 0 && value.value() <= most
                 ? Optional.empty()
                 : Optional.of(new Question(
@@ -72,9 +71,8 @@ record Questions(SoilTables tables) {
     }
 
     private static Optional<Question> unit(LabValue value) {
-        String fitting = value.element().kind().units().stream()
-                .map(LabUnit::symbol)
-                .collect(Collectors.joining(", "));
+        String fitting =
+                value.element().kind().units().stream().map(LabUnit::symbol).collect(Collectors.joining(", "));
         String text = value.made().unitText();
         if (value.unit().isEmpty()) {
             return Optional.of(
@@ -117,7 +115,8 @@ record Questions(SoilTables tables) {
     }
 
     private static Optional<Question> method(LabValue value) {
-        boolean matters = Set.of(Element.PH, Element.BUFFER_PH, Element.EC, Element.ACIDITY).contains(value.element());
+        boolean matters = Set.of(Element.PH, Element.BUFFER_PH, Element.EC, Element.ACIDITY)
+                .contains(value.element());
         if (!matters || value.method().isPresent()) {
             return Optional.empty();
         }
@@ -194,8 +193,14 @@ record Questions(SoilTables tables) {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new double[] {
-                    rows.stream().mapToDouble(row -> row.number("low_meq")).min().orElseThrow(),
-                    rows.stream().mapToDouble(row -> row.number("high_meq")).max().orElseThrow()
+                    rows.stream()
+                            .mapToDouble(row -> row.number("low_meq"))
+                            .min()
+                            .orElseThrow(),
+                    rows.stream()
+                            .mapToDouble(row -> row.number("high_meq"))
+                            .max()
+                            .orElseThrow()
                 });
     }
 }

@@ -34,7 +34,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
     }
 
     private Optional<Guideline> guideline(LabValue value, SampleTest test) {
-        if (named.isPresent() && (value.element().isNutrient() || !ranges(value, named.get()).isEmpty())) {
+        if (named.isPresent()
+                && (value.element().isNutrient() || !ranges(value, named.get()).isEmpty())) {
             return named;
         }
         return tables.guidelines().stream()
@@ -80,8 +81,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
     private Advice<Rating.Standing> standing(LabValue value, SampleTest test, Guideline guideline) {
         List<SoilRange> ofElement = ranges(value, guideline);
         if (ofElement.isEmpty()) {
-            return Advice.refused(
-                    "“" + guideline.name() + "” has no range for " + value.element().key());
+            return Advice.refused("“" + guideline.name() + "” has no range for "
+                    + value.element().key());
         }
         List<SoilRange> made = ofElement.stream()
                 .filter(r -> value.test().filter(r.test()::equals).isPresent())
@@ -100,7 +101,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
             return Advice.refused(
                     texture.isEmpty()
                             ? "“" + guideline.name() + "” depends on texture: fill in sand, silt and clay"
-                            : "“" + guideline.name() + "” has no range for " + texture.get().label());
+                            : "“" + guideline.name() + "” has no range for "
+                                    + texture.get().label());
         }
         return inUnitOf(range.get(), value, test).map(number -> standing(number, range.get()));
     }
@@ -114,8 +116,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
         Account account = Account.of(
                         "class = " + range.element() + " (" + range.test() + ", " + range.unit() + ") in "
                                 + range.guideline(),
-                        "Rounded to " + Questions.plain(range.step())
-                                + " first, since classes are printed with gaps; " + range.origin().status() + ".",
+                        "Rounded to " + Questions.plain(range.step()) + " first, since classes are printed with gaps; "
+                                + range.origin().status() + ".",
                         range.origin().source())
                 .with("value", value.value())
                 .with("unit", value.made().unitText());
@@ -158,7 +160,9 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
     private static boolean isMadeAlike(LabValue earlier, LabValue value) {
         return earlier.test().equals(value.test())
                 && earlier.made().methodText().equalsIgnoreCase(value.made().methodText())
-                && Math.abs(earlier.made().depthM().orElse(0) - value.made().depthM().orElse(0)) < SAME_DEPTH_M;
+                && Math.abs(earlier.made().depthM().orElse(0)
+                                - value.made().depthM().orElse(0))
+                        < SAME_DEPTH_M;
     }
 
     /** An earlier value in the unit of a newer one; empty if there is no way. */
@@ -168,6 +172,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
             return Optional.of(earlier.value());
         }
         Concentrations in = new Concentrations(tables);
-        return value.unit().filter(u -> value.element().isNutrient()).flatMap(u -> in.in(u, earlier).value());
+        return value.unit()
+                .filter(u -> value.element().isNutrient())
+                .flatMap(u -> in.in(u, earlier).value());
     }
 }

@@ -49,7 +49,8 @@ record SampleDoubts(SampleTest test, SampleResult result) {
                         "LAB_DATE_MISSING",
                         value.where(),
                         "date: " + value.element().key() + " of sample " + test.id()
-                                + " has no date and is taken for one of " + test.date().get() + ": fill it in"))
+                                + " has no date and is taken for one of "
+                                + test.date().get() + ": fill it in"))
                 : Optional.empty();
     }
 
@@ -57,7 +58,10 @@ record SampleDoubts(SampleTest test, SampleResult result) {
         Optional<LabValue> sand = test.one(Element.SAND);
         Optional<LabValue> silt = test.one(Element.SILT);
         Optional<LabValue> clay = test.one(Element.CLAY);
-        if (sand.isEmpty() || silt.isEmpty() || clay.isEmpty() || result.texture().isPresent()) {
+        if (sand.isEmpty()
+                || silt.isEmpty()
+                || clay.isEmpty()
+                || result.texture().isPresent()) {
             return Optional.empty();
         }
         Concentrations in = new Concentrations(test.tables());
@@ -83,7 +87,9 @@ record SampleDoubts(SampleTest test, SampleResult result) {
         if (span.isEmpty() || cec.isEmpty() || (cec.get() >= span.get()[0] && cec.get() <= span.get()[1])) {
             return Optional.empty();
         }
-        LabValue at = test.one(Element.CEC).or(() -> test.one(Element.CA)).orElse(test.values().get(0));
+        LabValue at = test.one(Element.CEC)
+                .or(() -> test.one(Element.CA))
+                .orElse(test.values().get(0));
         return Optional.of(Problem.warning(
                 "LAB_CEC_TEXTURE",
                 at.where(),

@@ -83,8 +83,8 @@ final class SampleTest {
     /** The samples of a file, in the order of their first lines. */
     static List<SampleTest> of(List<LabValue> all, SoilTables tables) {
         Map<String, List<LabValue>> bySample = new LinkedHashMap<>();
-        all.forEach(v -> bySample.computeIfAbsent(v.sample(), k -> new ArrayList<>())
-                .add(v));
+        all.forEach(v ->
+                bySample.computeIfAbsent(v.sample(), k -> new ArrayList<>()).add(v));
         return bySample.entrySet().stream()
                 .map(e -> new SampleTest(e.getKey(), e.getValue(), tables))
                 .toList();

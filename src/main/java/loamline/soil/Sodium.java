@@ -1,5 +1,6 @@
 package loamline.soil;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loamline.account.Account;
@@ -73,10 +74,11 @@ public record Sodium(OptionalDouble eceDsM, OptionalDouble sar, OptionalDouble e
             Account account = Account.of(
                     "gypsum = 0",
                     espPct.isPresent() ? "The soil is not sodic." : "Nothing in the test speaks of sodium.");
-            return Advice.given(new Gypsum(0, espPct.orElse(0), Gypsum.SODIC_ESP_PCT, java.util.List.of()), account);
+            return Advice.given(new Gypsum(0, espPct.orElse(0), Gypsum.SODIC_ESP_PCT, List.of()), account);
         }
         Optional<LabValue> sodium = test.one(Element.NA);
-        Optional<Double> depthM = sodium.flatMap(v -> v.made().depthM().stream().boxed().findFirst());
+        Optional<Double> depthM =
+                sodium.flatMap(v -> v.made().depthM().stream().boxed().findFirst());
         Optional<Double> cec = exchange.value()
                 .map(Exchange::cecMeq)
                 .or(() -> test.lasting(Element.CEC).map(LabValue::value));
@@ -110,8 +112,8 @@ public record Sodium(OptionalDouble eceDsM, OptionalDouble sar, OptionalDouble e
                         kgM2,
                         esp,
                         Gypsum.SODIC_ESP_PCT,
-                        java.util.List.of(
-                                "Gypsum works only where water drains through: mend drainage first, and leach after.",
+                        List.of(
+                                "For sodic soil only: gypsum does not loosen ordinary clay.",
                                 "No limit for one dressing on turf is published here: spread in several, and ask your"
                                         + " extension office.")),
                 account);

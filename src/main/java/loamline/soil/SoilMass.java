@@ -16,8 +16,7 @@ public final class SoilMass {
     /** Square metres of an acre in a kilogram of a pound: {@code lb/acre} to {@code kg/m²}. */
     static final double KG_M2_PER_LB_ACRE = Factors.KG_PER_LB / Factors.M2_PER_ACRE;
     /** Bulk density that the furrow slice stands for, about 1.324 g/cm³. */
-    public static final double FURROW_SLICE_G_CM3 =
-            FURROW_SLICE_LB_ACRE * KG_M2_PER_LB_ACRE / FURROW_SLICE_M / 1000;
+    public static final double FURROW_SLICE_G_CM3 = FURROW_SLICE_LB_ACRE * KG_M2_PER_LB_ACRE / FURROW_SLICE_M / 1000;
 
     private SoilMass() {}
 

@@ -54,7 +54,9 @@ public record SoilOptions(
         }
         guideline.filter(name -> tables.guideline(name).isEmpty()).ifPresent(name -> {
             throw new IllegalArgumentException("there is no guideline “" + name + "”: take one of "
-                    + String.join(", ", tables.guidelines().stream().map(g -> g.name()).toList()));
+                    + String.join(
+                            ", ",
+                            tables.guidelines().stream().map(g -> g.name()).toList()));
         });
         requireRow(tables, "lime-caps.csv", "cap", lime.cap());
         state.ifPresent(s -> requireRow(tables, "phosphorus-laws.csv", "state", s));
@@ -65,7 +67,9 @@ public record SoilOptions(
             throw new IllegalArgumentException("there is no " + column + " “" + wanted + "”: take one of "
                     + String.join(
                             ", ",
-                            tables.rows(table).stream().map(row -> row.text(column)).toList()));
+                            tables.rows(table).stream()
+                                    .map(row -> row.text(column))
+                                    .toList()));
         }
     }
 

@@ -46,7 +46,11 @@ public record SoilReport(List<SampleResult> samples, List<Problem> problems) {
         return new SampleResult(
                 test.id(),
                 test.zones(),
-                test.values().stream().map(LabValue::lab).filter(lab -> !lab.isEmpty()).distinct().toList(),
+                test.values().stream()
+                        .map(LabValue::lab)
+                        .filter(lab -> !lab.isEmpty())
+                        .distinct()
+                        .toList(),
                 test.date(),
                 ratings,
                 test.texture(),

@@ -53,7 +53,8 @@ record SulfurAdvice(SoilOptions options) {
         if (texture.isEmpty()) {
             return Advice.refused("the need for sulfur depends on texture: fill in sand, silt and clay");
         }
-        Optional<Double> depthM = test.one(Element.PH).flatMap(v -> v.made().depthM().stream().boxed().findFirst());
+        Optional<Double> depthM = test.one(Element.PH)
+                .flatMap(v -> v.made().depthM().stream().boxed().findFirst());
         if (depthM.filter(d -> d > 0).isEmpty()) {
             return Advice.refused("the depth of the sample is not known: fill in depth_cm");
         }
@@ -87,7 +88,8 @@ record SulfurAdvice(SoilOptions options) {
                 Doses.years(doses, cap.number("most_year_lb_1000ft2") * kgM2PerLbM),
                 List.of(
                         "Drop vinegar on the soil first: if it fizzes, it holds free lime and sulfur will not help.",
-                        "No more than " + Questions.plain(cap.number("most_lb_1000ft2")) + " lb on 1,000 ft² at a time and "
+                        "No more than " + Questions.plain(cap.number("most_lb_1000ft2"))
+                                + " lb on 1,000 ft² at a time and "
                                 + Questions.plain(cap.number("most_year_lb_1000ft2"))
                                 + " a year, below 75 °F, watered in at once; much less on turf mown low."));
     }

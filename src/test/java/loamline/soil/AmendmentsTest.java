@@ -30,9 +30,7 @@ class AmendmentsTest {
 
     /** From memory of the Western Fertilizer Handbook; lb on 1,000 ft² derived. */
     @ParameterizedTest
-    @CsvSource({
-        "8.5, 45.9, 57.4, 68.9", "8.0, 27.5, 34.4, 45.9", "7.5, 11.5, 18.4, 23.0", "7.0, 2.3, 3.4, 6.9"
-    })
+    @CsvSource({"8.5, 45.9, 57.4, 68.9", "8.0, 27.5, 34.4, 45.9", "7.5, 11.5, 18.4, 23.0", "7.0, 2.3, 3.4, 6.9"})
     void sulfurForAlkalineSoil(double ph, double sand, double loam, double clay) {
         List<Double> found = List.of(Texture.Group.SAND, Texture.Group.LOAM, Texture.Group.CLAY).stream()
                 .map(group -> ALKALINE.lbAcre(ph, 6.5, group).orElseThrow() * LB_M_PER_LB_ACRE)

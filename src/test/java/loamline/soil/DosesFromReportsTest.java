@@ -88,7 +88,8 @@ class DosesFromReportsTest {
 
     private static NeedRule texas(String element) {
         NamedRow row = TABLES.rows("soil-needs.csv").stream()
-                .filter(r -> r.text("guideline").equals("texas-bermuda") && r.text("element").equals(element))
+                .filter(r -> r.text("guideline").equals("texas-bermuda")
+                        && r.text("element").equals(element))
                 .findFirst()
                 .orElseThrow();
         return NeedRule.of(row);
@@ -150,20 +151,22 @@ class DosesFromReportsTest {
         LabValue acidity = Values.of("acidity", 6.5, "meq/100 g", "Mehlich");
         Lime lime = lime(target(6.5), ph(5.6), acidity);
         assertThat(lime.cceKgM2() * 1000 / LB_M).isCloseTo(110, within(1e-9));
-        assertThat(lime.dosesKgM2()).hasSize(2).allSatisfy(d -> assertThat(d * 1000 / LB_M)
-                .isCloseTo(55, within(1e-9)));
+        assertThat(lime.dosesKgM2())
+                .hasSize(2)
+                .allSatisfy(d -> assertThat(d * 1000 / LB_M).isCloseTo(55, within(1e-9)));
         assertThat(lime.monthsBetween()).isEqualTo(4);
         assertThat(lime.basisDepthM()).isEmpty();
         Lime much = lime(target(7.0), ph(5.0), Values.of("acidity", 20.0, "meq/100 g", "Mehlich"));
-        assertThat(much.dosesKgM2()).hasSize(5).allSatisfy(d -> assertThat(d * 1000 / LB_M)
-                .isCloseTo(92, within(1e-9)));
+        assertThat(much.dosesKgM2())
+                .hasSize(5)
+                .allSatisfy(d -> assertThat(d * 1000 / LB_M).isCloseTo(92, within(1e-9)));
     }
 
     @Test
     void theCapHoldsForTheMaterialThatIsSpread() {
         LabValue acidity = Values.of("acidity", 6.5, "meq/100 g", "Mehlich");
-        SoilOptions poor = SoilOptions.USUAL.with(
-                new SoilOptions.Lime(6.5, new LimeMaterial(50, 100, 0), "new-hampshire", true));
+        SoilOptions poor =
+                SoilOptions.USUAL.with(new SoilOptions.Lime(6.5, new LimeMaterial(50, 100, 0), "new-hampshire", true));
         Lime lime = lime(poor, ph(5.6), acidity);
         assertThat(lime.productKgM2() * 1000 / LB_M).isCloseTo(220, within(1e-9));
         assertThat(lime.dosesKgM2()).hasSize(5);
@@ -172,8 +175,7 @@ class DosesFromReportsTest {
     /** University of Georgia AESL 792: above 50 lb half of it, then a new test. */
     @Test
     void georgiaSpreadsHalfAndTestsAgain() {
-        SoilOptions georgia =
-                SoilOptions.USUAL.with(new SoilOptions.Lime(6.5, LimeMaterial.PURE, "georgia", true));
+        SoilOptions georgia = SoilOptions.USUAL.with(new SoilOptions.Lime(6.5, LimeMaterial.PURE, "georgia", true));
         Lime lime = lime(georgia, ph(5.6), Values.of("acidity", 6.5, "meq/100 g", "Mehlich"));
         assertThat(lime.dosesKgM2()).containsExactly(lime.productKgM2() / 2);
         assertThat(lime.cautions()).anyMatch(c -> c.contains("test again"));
@@ -207,17 +209,17 @@ class DosesFromReportsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {
-        "CaCl2; 5.6; SMP; 6.6; 0.5 below",
-        "water; 5.6; Woodruff; 6.6; share for another target",
-        "water; 5.6; SMP; 4.8; below the SMP table",
-        "water; 4.2; Adams-Evans; 7.6; holds from pH 4.51"
-    })
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "CaCl2; 5.6; SMP; 6.6; 0.5 below",
+                "water; 5.6; Woodruff; 6.6; share for another target",
+                "water; 5.6; SMP; 4.8; below the SMP table",
+                "water; 4.2; Adams-Evans; 7.6; holds from pH 4.51"
+            })
     void whatAMethodCannotSayIsRefused(String phMethod, double ph, String method, double buffer, String why) {
         Advice<Lime> lime = report(
-                        target(6.5),
-                        Values.of("pH", ph, "", phMethod),
-                        Values.of("bufferPH", buffer, "", method))
+                        target(6.5), Values.of("pH", ph, "", phMethod), Values.of("bufferPH", buffer, "", method))
                 .lime();
         assertThat(lime.value()).isEmpty();
         assertThat(lime.reason()).contains(why);
@@ -232,9 +234,13 @@ class DosesFromReportsTest {
                 .needs();
         assertThat(needs.p2o5GM2().value()).isEmpty();
         assertThat(needs.k2oGM2().reason()).contains("depth_cm");
-        assertThat(report(SoilOptions.USUAL, Values.of("K", 20, "ppm", "")).needs().k2oGM2().value())
+        assertThat(report(SoilOptions.USUAL, Values.of("K", 20, "ppm", ""))
+                        .needs()
+                        .k2oGM2()
+                        .value())
                 .isEmpty();
-        Advice<Lime> lime = report(SoilOptions.USUAL, ph(5.5), Values.withoutDepth(Values.of("bufferPH", 6.5, "", "SMP")))
+        Advice<Lime> lime = report(
+                        SoilOptions.USUAL, ph(5.5), Values.withoutDepth(Values.of("bufferPH", 6.5, "", "SMP")))
                 .lime();
         assertThat(lime.reason()).contains("depth_cm");
         assertThat(report(SoilOptions.USUAL, ph(5.5)).lime().reason()).contains("pH alone");
@@ -242,10 +248,14 @@ class DosesFromReportsTest {
 
     @Test
     void sulfurOnlyAboveSevenAndAHalfAndNeverWithLime() {
-        LabValue[] sandy = {
-            Values.of("sand", 92, "%", ""), Values.of("silt", 5, "%", ""), Values.of("clay", 3, "%", "")
+        LabValue[] sandy = {Values.of("sand", 92, "%", ""), Values.of("silt", 5, "%", ""), Values.of("clay", 3, "%", "")
         };
-        assertThat(report(SoilOptions.USUAL, ph(7.5)).sulfur().value().orElseThrow().kgM2()).isZero();
+        assertThat(report(SoilOptions.USUAL, ph(7.5))
+                        .sulfur()
+                        .value()
+                        .orElseThrow()
+                        .kgM2())
+                .isZero();
         SampleResult alkaline = report(SoilOptions.USUAL, ph(8.0), sandy[0], sandy[1], sandy[2]);
         // from memory of the Western Fertilizer Handbook: 1200 lb/acre, 27.5 lb; here for 4 of 6 2/3 in
         assertThat(alkaline.sulfur().value().orElseThrow().kgM2() * 1000 / LB_M)
@@ -265,7 +275,8 @@ class DosesFromReportsTest {
         assertThat(report(SoilOptions.USUAL.inState("mn"), low).cautions())
                 .anyMatch(c -> c.startsWith("MN (since 2004)"));
         assertThat(report(SoilOptions.USUAL, low).cautions()).anyMatch(c -> c.contains("look up the rule"));
-        assertThat(report(SoilOptions.USUAL.inState("mn"), Values.of("P", 300, "ppm", "Mehlich-3")).cautions())
+        assertThat(report(SoilOptions.USUAL.inState("mn"), Values.of("P", 300, "ppm", "Mehlich-3"))
+                        .cautions())
                 .noneMatch(c -> c.startsWith("MN"));
     }
 
@@ -300,7 +311,8 @@ class DosesFromReportsTest {
                 assertThat(spread).isCloseTo(lime.productKgM2(), within(1e-9));
             });
             boolean limes = sample.lime().value().filter(l -> l.cceKgM2() > 0).isPresent();
-            boolean acidifies = sample.sulfur().value().filter(s -> s.kgM2() > 0).isPresent();
+            boolean acidifies =
+                    sample.sulfur().value().filter(s -> s.kgM2() > 0).isPresent();
             assertThat(limes && acidifies).isFalse();
         }
     }

@@ -64,8 +64,8 @@ class LimeTest {
                 }
             }
             assertThat(table.rows())
-                    .allMatch(row -> cell(row, "to_7.0") >= cell(row, "to_6.5")
-                            && cell(row, "to_6.5") >= cell(row, "to_6.0"));
+                    .allMatch(row ->
+                            cell(row, "to_7.0") >= cell(row, "to_6.5") && cell(row, "to_6.5") >= cell(row, "to_6.0"));
         }
     }
 
@@ -88,7 +88,15 @@ class LimeTest {
     /** SMP table in lb on 1,000 ft² 8 in deep, derived × 45.914; from memory of the sources beside the table. */
     @ParameterizedTest
     @CsvSource({
-        "6.8, 55.1", "6.7, 96.4", "6.6, 133.1", "6.5, 174.5", "6.4, 215.8", "6.3, 252.5", "6.2, 293.8", "6.1, 330.6", "6.0, 371.9"
+        "6.8, 55.1",
+        "6.7, 96.4",
+        "6.6, 133.1",
+        "6.5, 174.5",
+        "6.4, 215.8",
+        "6.3, 252.5",
+        "6.2, 293.8",
+        "6.1, 330.6",
+        "6.0, 371.9"
     })
     void rowsOfTheSmpTable(double bufferPh, double lbM) {
         assertThat(SMP.rate(bufferPh, 6.5).orElseThrow() * LB_M_PER_TON_ACRE).isCloseTo(lbM, within(0.05));
@@ -192,11 +200,17 @@ class LimeTest {
     /** Derived from the caps of Penn State (100) and New Hampshire (50; its report makes two of 92). */
     @Test
     void dressingsStayUnderTheCap() {
-        assertThat(Doses.split(230, 100)).hasSize(3).allSatisfy(d -> assertThat(d).isCloseTo(76.7, within(0.05)));
-        assertThat(Doses.split(230, 50)).hasSize(5).allSatisfy(d -> assertThat(d).isEqualTo(46));
+        assertThat(Doses.split(230, 100))
+                .hasSize(3)
+                .allSatisfy(d -> assertThat(d).isCloseTo(76.7, within(0.05)));
+        assertThat(Doses.split(230, 50))
+                .hasSize(5)
+                .allSatisfy(d -> assertThat(d).isEqualTo(46));
         assertThat(Doses.split(92, 50)).hasSize(2);
         assertThat(Doses.split(110, 100)).containsExactly(55.0, 55.0);
-        assertThat(Doses.split(460, 100)).hasSize(5).allSatisfy(d -> assertThat(d).isEqualTo(92));
+        assertThat(Doses.split(460, 100))
+                .hasSize(5)
+                .allSatisfy(d -> assertThat(d).isEqualTo(92));
         assertThat(Doses.split(100, 100)).hasSize(1);
         assertThat(Doses.split(0, 100)).isEmpty();
         assertThatThrownBy(() -> Doses.split(-1, 100)).isInstanceOf(IllegalArgumentException.class);

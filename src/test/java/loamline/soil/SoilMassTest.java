@@ -26,7 +26,8 @@ class SoilMassTest {
     @ParameterizedTest
     @CsvSource({"1.2, 0.02497", "1.3, 0.02705", "1.4, 0.02913", "1.5, 0.03121"})
     void aBulkDensityOfItsOwnIsUsedWhereItIsKnown(double density, double lbM) {
-        assertThat(SoilMass.gM2PerPpm(4 * Factors.M_PER_IN, density) / G_M2_PER_LB_M).isCloseTo(lbM, within(5e-6));
+        assertThat(SoilMass.gM2PerPpm(4 * Factors.M_PER_IN, density) / G_M2_PER_LB_M)
+                .isCloseTo(lbM, within(5e-6));
     }
 
     @Test
@@ -89,11 +90,21 @@ class SoilMassTest {
 
     @Test
     void anIndexOfNobodyIsAskedFor() {
-        assertThat(CONVERTED.ppm(Values.of("P", 50, "index", "Mehlich-3")).reason()).contains("write whose");
+        assertThat(CONVERTED.ppm(Values.of("P", 50, "index", "Mehlich-3")).reason())
+                .contains("write whose");
         // NCDA&CS, from memory: index 50 is 60 mg/dm3
-        assertThat(CONVERTED.in(LabUnit.MG_DM3, Values.of("P", 50, "index NC", "Mehlich-3")).value()).contains(60.0);
-        assertThat(CONVERTED.in(LabUnit.MG_DM3, Values.of("K", 50, "index NC", "Mehlich-3")).value()).contains(97.75);
-        assertThat(CONVERTED.ph(Values.of("bufferPH", 66, "lime index", "")).value().orElseThrow())
+        assertThat(CONVERTED
+                        .in(LabUnit.MG_DM3, Values.of("P", 50, "index NC", "Mehlich-3"))
+                        .value())
+                .contains(60.0);
+        assertThat(CONVERTED
+                        .in(LabUnit.MG_DM3, Values.of("K", 50, "index NC", "Mehlich-3"))
+                        .value())
+                .contains(97.75);
+        assertThat(CONVERTED
+                        .ph(Values.of("bufferPH", 66, "lime index", ""))
+                        .value()
+                        .orElseThrow())
                 .isCloseTo(6.6, within(1e-9)); // lime test index = 10 × buffer pH
     }
 

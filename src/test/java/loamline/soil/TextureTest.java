@@ -85,7 +85,8 @@ class TextureTest {
         "45, 27, 28, clay loam"
     })
     void soilsHaveTheirClass(double sand, double silt, double clay, String expected) {
-        assertThat(Texture.of(sand, silt, clay)).hasValueSatisfying(t -> assertThat(t.label()).isEqualTo(expected));
+        assertThat(Texture.of(sand, silt, clay))
+                .hasValueSatisfying(t -> assertThat(t.label()).isEqualTo(expected));
     }
 
     @Test

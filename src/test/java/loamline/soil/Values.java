@@ -28,8 +28,7 @@ final class Values {
 
     static LabValue deep(LabValue value, double depthM, double gCm3) {
         return with(
-                value,
-                deep(value, OptionalDouble.of(depthM)).with(OptionalDouble.of(gCm3), OptionalDouble.empty()));
+                value, deep(value, OptionalDouble.of(depthM)).with(OptionalDouble.of(gCm3), OptionalDouble.empty()));
     }
 
     static LabValue deep(LabValue value, double depthM) {
@@ -42,8 +41,7 @@ final class Values {
 
     private static LabValue.Made deep(LabValue value, OptionalDouble depthM) {
         LabValue.Made made = value.made();
-        return LabValue.Made.of(
-                value.element(), made.unitText(), made.extractantText(), made.methodText(), depthM);
+        return LabValue.Made.of(value.element(), made.unitText(), made.extractantText(), made.methodText(), depthM);
     }
 
     static LabValue on(LabValue value, LocalDate date) {
