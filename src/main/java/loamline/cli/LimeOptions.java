@@ -62,12 +62,12 @@ final class LimeOptions {
 
     private static Map<Integer, Double> sieves(String text) {
         Map<Integer, Double> passing = new LinkedHashMap<>();
-        for (String sieve : text.split(",")) {
+        for (String sieve : text.split(",", -1)) {
             if (!sieve.strip().matches("\\d{1,3}=\\d{1,3}(\\.\\d+)?")) {
                 throw new IllegalArgumentException("--lime-fineness should read like cornell:20=95,60=70,100=55, and “"
                         + sieve.strip() + "” does not");
             }
-            String[] pair = sieve.strip().split("=");
+            String[] pair = sieve.strip().split("=", 2);
             passing.put(Integer.parseInt(pair[0]), Double.parseDouble(pair[1]));
         }
         return passing;

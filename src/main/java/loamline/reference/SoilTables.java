@@ -44,6 +44,7 @@ public final class SoilTables {
     private final Map<String, Source> sources;
     private final List<Guideline> guidelines;
     private final List<SoilRange> ranges;
+    private final Map<String, List<SoilRange>> rangesByElement;
 
     /**
      * A guideline.
@@ -67,6 +68,7 @@ public final class SoilTables {
                         source(row.text("source_id"))))
                 .toList();
         this.ranges = readRanges();
+        this.rangesByElement = ranges.stream().collect(Collectors.groupingBy(SoilRange::element));
     }
 
     private static final class Published {
@@ -141,6 +143,11 @@ public final class SoilTables {
     /** All ranges, in the table's order. */
     public List<SoilRange> ranges() {
         return ranges;
+    }
+
+    /** The ranges of an element, by its key, in the table's order. */
+    public List<SoilRange> ranges(String element) {
+        return rangesByElement.getOrDefault(element, List.of());
     }
 
     private List<SoilRange> readRanges() {

@@ -1,8 +1,6 @@
 package loamline.soil;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a laboratory measures. */
@@ -18,14 +16,14 @@ public enum Element {
     ZN("Zn", Kind.NUTRIENT, "zinc"),
     CU("Cu", Kind.NUTRIENT, "copper"),
     B("B", Kind.NUTRIENT, "boron"),
-    PH("pH", Kind.PH, ""),
+    PH("pH", Kind.PH),
     BUFFER_PH("bufferPH", Kind.PH, "bph", "lime index"),
     OM("OM", Kind.SHARE, "organic matter"),
-    CEC("CEC", Kind.CHARGE, ""),
-    EC("EC", Kind.CONDUCTIVITY, ""),
-    SAND("sand", Kind.SHARE, ""),
-    SILT("silt", Kind.SHARE, ""),
-    CLAY("clay", Kind.SHARE, ""),
+    CEC("CEC", Kind.CHARGE),
+    EC("EC", Kind.CONDUCTIVITY),
+    SAND("sand", Kind.SHARE),
+    SILT("silt", Kind.SHARE),
+    CLAY("clay", Kind.SHARE),
     /** Exchangeable acidity. */
     ACIDITY("acidity", Kind.CHARGE, "exchangeable acidity", "h"),
     /** Free carbonate as CaCO₃. */
@@ -66,6 +64,8 @@ public enum Element {
         }
     }
 
+    private static final Spellings<Element> NAMES = Spellings.of(values(), e -> e.key, e -> e.spellings);
+
     private final String key;
     private final Kind kind;
     private final List<String> spellings;
@@ -89,16 +89,8 @@ public enum Element {
         return kind == Kind.NUTRIENT;
     }
 
-    /** What a text names, whatever its case; empty if nothing. */
+    /** What a text names; empty if nothing. */
     public static Optional<Element> of(String text) {
-        String wanted = plain(text);
-        return Arrays.stream(values())
-                .filter(e -> plain(e.key).equals(wanted) || e.spellings.stream().anyMatch(s -> plain(s).equals(wanted)))
-                .filter(e -> !wanted.isEmpty())
-                .findFirst();
-    }
-
-    private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[ _-]", "");
+        return NAMES.find(text);
     }
 }

@@ -1,8 +1,6 @@
 package loamline.soil;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a nutrient was taken out of the soil with. Values by different extractants are different quantities. */
@@ -21,6 +19,8 @@ public enum Extractant {
     /** Water from a saturated paste: what is dissolved, not what is held. */
     PASTE("saturated paste", "paste", "saturationextract", "saturatedpasteextract", "pasteextract");
 
+    private static final Spellings<Extractant> NAMES = Spellings.of(values(), e -> e.label, e -> e.spellings);
+
     private final String label;
     private final List<String> spellings;
 
@@ -34,15 +34,8 @@ public enum Extractant {
         return label;
     }
 
-    /** What a text names, whatever its case, blanks and hyphens; empty if nothing. */
+    /** What a text names; empty if nothing. */
     public static Optional<Extractant> of(String text) {
-        String wanted = plain(text);
-        return Arrays.stream(values())
-                .filter(e -> plain(e.label).equals(wanted) || e.spellings.contains(wanted))
-                .findFirst();
-    }
-
-    private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
+        return NAMES.find(text);
     }
 }

@@ -1,8 +1,6 @@
 package loamline.soil;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** How pH, buffer pH, acidity or conductivity was measured. */
@@ -22,6 +20,8 @@ public enum LabMethod {
     ONE_TO_ONE("1:1", Element.EC),
     ONE_TO_TWO("1:2", Element.EC);
 
+    private static final Spellings<LabMethod> NAMES = Spellings.of(values(), e -> e.label, e -> e.spellings);
+
     private final String label;
     private final Element element;
     private final List<String> spellings;
@@ -39,15 +39,7 @@ public enum LabMethod {
 
     /** What a text names for an element; acidity is measured by the buffers. Empty if nothing. */
     public static Optional<LabMethod> of(String text, Element element) {
-        String wanted = plain(text);
         Element measured = element == Element.ACIDITY ? Element.BUFFER_PH : element;
-        return Arrays.stream(values())
-                .filter(m -> m.element == measured)
-                .filter(m -> plain(m.label).equals(wanted) || m.spellings.contains(wanted))
-                .findFirst();
-    }
-
-    private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
+        return NAMES.find(text).filter(method -> method.element == measured);
     }
 }

@@ -1,6 +1,5 @@
 package loamline.soil;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +25,8 @@ public enum LabUnit {
     /** A laboratory's own scale; the text names whose. */
     INDEX("index");
 
+    private static final Spellings<LabUnit> NAMES = Spellings.of(values(), unit -> unit.symbol, unit -> unit.spellings);
+
     private final String symbol;
     private final List<String> spellings;
 
@@ -39,26 +40,8 @@ public enum LabUnit {
         return symbol;
     }
 
-    /** What a text names, whatever its case and blanks; empty if nothing. */
+    /** What a text names; empty if nothing. Whatever speaks of an index is one. */
     public static Optional<LabUnit> of(String text) {
-        String wanted = plain(text);
-        if (wanted.contains("index")) {
-            return Optional.of(INDEX);
-        }
-        return Arrays.stream(values())
-                .filter(u -> plain(u.symbol).equals(wanted) || u.spellings.contains(wanted))
-                .findFirst();
-    }
-
-    private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT)
-                .replace("(+)", "")
-                .replace('³', '3')
-                .replace('µ', 'u')
-                .replace('μ', 'u')
-                .replace("⁻¹", "-1")
-                .replace("⁻³", "-3")
-                .replace(" per ", "/")
-                .replaceAll("[\\s()]", "");
+        return text.toLowerCase(Locale.ROOT).contains("index") ? Optional.of(INDEX) : NAMES.find(text);
     }
 }

@@ -71,6 +71,9 @@ record Questions(SoilTables tables) {
     }
 
     private static Optional<Question> unit(LabValue value) {
+        if (value.unit().filter(value.element().kind().units()::contains).isPresent()) {
+            return Optional.empty();
+        }
         String fitting =
                 value.element().kind().units().stream().map(LabUnit::symbol).collect(Collectors.joining(", "));
         String text = value.made().unitText();
@@ -88,10 +91,8 @@ record Questions(SoilTables tables) {
                                     "“" + text + "” is no unit that is known here: write one of " + fitting,
                                     true));
         }
-        return value.unit().filter(value.element().kind().units()::contains).isPresent()
-                ? Optional.empty()
-                : Optional.of(new Question(
-                        "LAB_UNIT_UNFIT", "unit", "“" + text + "” does not fit: write one of " + fitting, true));
+        return Optional.of(
+                new Question("LAB_UNIT_UNFIT", "unit", "“" + text + "” does not fit: write one of " + fitting, true));
     }
 
     private static Optional<Question> extractant(LabValue value) {

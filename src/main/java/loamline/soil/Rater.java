@@ -53,9 +53,8 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
     }
 
     private List<SoilRange> ranges(LabValue value, Guideline guideline) {
-        return tables.ranges().stream()
+        return tables.ranges(value.element().key()).stream()
                 .filter(r -> r.guideline().equals(guideline.name()))
-                .filter(r -> r.element().equals(value.element().key()))
                 .toList();
     }
 

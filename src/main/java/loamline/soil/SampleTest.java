@@ -33,6 +33,7 @@ final class SampleTest {
     private final List<LabValue> repeated;
     private final Map<Element, List<LabValue>> sound;
     private final Map<Element, List<LabValue>> soundBefore;
+    private final Optional<Texture> texture;
 
     private SampleTest(String id, List<LabValue> all, SoilTables tables) {
         this.tables = tables;
@@ -58,6 +59,7 @@ final class SampleTest {
         this.repeated = List.copyOf(again);
         this.sound = soundOf(values, tables);
         this.soundBefore = soundOf(before, tables);
+        this.texture = textureOf();
     }
 
     /** What makes two values of a test the same measurement. */
@@ -143,6 +145,10 @@ final class SampleTest {
 
     /** The texture class, where sand, silt and clay are all known and make a whole. */
     Optional<Texture> texture() {
+        return texture;
+    }
+
+    private Optional<Texture> textureOf() {
         Optional<Double> sand = lasting(Element.SAND).flatMap(this::share);
         Optional<Double> silt = lasting(Element.SILT).flatMap(this::share);
         Optional<Double> clay = lasting(Element.CLAY).flatMap(this::share);

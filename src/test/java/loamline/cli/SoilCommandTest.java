@@ -180,7 +180,7 @@ class SoilCommandTest {
                     .append("-04-01\n");
         }
         Path lab = lab(rows.toString());
-        Assertions.assertTimeout(Duration.ofSeconds(5), () -> run(lab));
+        Assertions.assertTimeout(Duration.ofSeconds(10), () -> run(lab));
         assertThat(json("soil.json").get("samples")).hasSize(20);
     }
 }
