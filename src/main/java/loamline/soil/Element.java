@@ -16,51 +16,54 @@ public enum Element {
     ZN("Zn", Kind.NUTRIENT, "zinc"),
     CU("Cu", Kind.NUTRIENT, "copper"),
     B("B", Kind.NUTRIENT, "boron"),
-    PH("pH", Kind.PH),
-    BUFFER_PH("bufferPH", Kind.PH, "bph", "lime index"),
+    PH("pH", Kind.PH, ""),
+    BUFFER_PH("bufferPH", Kind.PH, "bph|lime index"),
     OM("OM", Kind.SHARE, "organic matter"),
-    CEC("CEC", Kind.CHARGE),
-    EC("EC", Kind.CONDUCTIVITY),
-    SAND("sand", Kind.SHARE),
-    SILT("silt", Kind.SHARE),
-    CLAY("clay", Kind.SHARE),
+    CEC("CEC", Kind.CHARGE, ""),
+    EC("EC", Kind.CONDUCTIVITY, ""),
+    SAND("sand", Kind.SHARE, ""),
+    SILT("silt", Kind.SHARE, ""),
+    CLAY("clay", Kind.SHARE, ""),
     /** Exchangeable acidity. */
-    ACIDITY("acidity", Kind.CHARGE, "exchangeable acidity", "h"),
+    ACIDITY("acidity", Kind.CHARGE, "exchangeable acidity|h"),
     /** Free carbonate as CaCO₃. */
-    CARBONATE("carbonate", Kind.SHARE, "CaCO3", "free lime"),
+    CARBONATE("carbonate", Kind.SHARE, "CaCO3|free lime"),
     /** Lime buffer capacity: pure CaCO₃ that raises soil by one unit of pH. */
     LBC("LBC", Kind.BUFFER_CAPACITY, "lime buffer capacity");
 
     /** What sort of quantity it is, and with that which units make sense. */
     public enum Kind {
         /** What an extractant takes out of the soil. */
-        NUTRIENT(
-                LabUnit.PPM,
-                LabUnit.LB_ACRE,
-                LabUnit.KG_HA,
-                LabUnit.MG_DM3,
-                LabUnit.MEQ_100G,
-                LabUnit.MEQ_L,
-                LabUnit.PERCENT,
-                LabUnit.MG_100G,
-                LabUnit.INDEX),
-        PH(LabUnit.PH, LabUnit.INDEX),
+        NUTRIENT,
+        PH,
         /** A share of the soil's mass. */
-        SHARE(LabUnit.PERCENT, LabUnit.G_KG),
+        SHARE,
         /** Charge on a mass of soil. */
-        CHARGE(LabUnit.MEQ_100G),
-        CONDUCTIVITY(LabUnit.DS_M),
-        BUFFER_CAPACITY(LabUnit.PPM);
-
-        private final List<LabUnit> units;
-
-        Kind(LabUnit... units) {
-            this.units = List.of(units);
-        }
+        CHARGE,
+        CONDUCTIVITY,
+        /** CaCO₃ on a mass of soil for a unit of pH. */
+        BUFFER_CAPACITY;
 
         /** Units that a value of this kind may have. */
         public List<LabUnit> units() {
-            return units;
+            return switch (this) {
+                case NUTRIENT ->
+                    List.of(
+                            LabUnit.PPM,
+                            LabUnit.LB_ACRE,
+                            LabUnit.KG_HA,
+                            LabUnit.MG_DM3,
+                            LabUnit.MEQ_100G,
+                            LabUnit.MEQ_L,
+                            LabUnit.PERCENT,
+                            LabUnit.MG_100G,
+                            LabUnit.INDEX);
+                case PH -> List.of(LabUnit.PH, LabUnit.INDEX);
+                case SHARE -> List.of(LabUnit.PERCENT, LabUnit.G_KG);
+                case CHARGE -> List.of(LabUnit.MEQ_100G);
+                case CONDUCTIVITY -> List.of(LabUnit.DS_M);
+                case BUFFER_CAPACITY -> List.of(LabUnit.PPM);
+            };
         }
     }
 
@@ -68,12 +71,12 @@ public enum Element {
 
     private final String key;
     private final Kind kind;
-    private final List<String> spellings;
+    private final String spellings;
 
-    Element(String key, Kind kind, String... spellings) {
+    Element(String key, Kind kind, String spellings) {
         this.key = key;
         this.kind = kind;
-        this.spellings = List.of(spellings);
+        this.spellings = spellings;
     }
 
     /** As in files and tables, such as {@code Ca}. */

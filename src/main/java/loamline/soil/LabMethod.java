@@ -1,35 +1,34 @@
 package loamline.soil;
 
-import java.util.List;
 import java.util.Optional;
 
 /** How pH, buffer pH, acidity or conductivity was measured. */
 public enum LabMethod {
     /** pH in water. */
-    WATER("water", Element.PH, "h2o", "1:1water", "1:2water", "distilledwater"),
+    WATER("water", Element.PH, "h2o|1:1water|1:2water|distilledwater"),
     /** pH in a salt solution: about 0.5 lower than in water. */
-    SALT("CaCl2", Element.PH, "salt", "kcl", "cacl₂", "0.01mcacl2", "phs"),
+    SALT("CaCl2", Element.PH, "salt|kcl|cacl₂|0.01mcacl2|phs"),
     SMP("SMP", Element.BUFFER_PH, "smpbuffer"),
     SIKORA("Sikora", Element.BUFFER_PH, "sikora2"),
-    MEHLICH("Mehlich", Element.BUFFER_PH, "modifiedmehlich", "mehlichbuffer"),
-    ADAMS_EVANS("Adams-Evans", Element.BUFFER_PH, "modifiedadamsevans", "ae"),
-    MOORE_SIKORA("Moore-Sikora", Element.BUFFER_PH),
+    MEHLICH("Mehlich", Element.BUFFER_PH, "modifiedmehlich|mehlichbuffer"),
+    ADAMS_EVANS("Adams-Evans", Element.BUFFER_PH, "modifiedadamsevans|ae"),
+    MOORE_SIKORA("Moore-Sikora", Element.BUFFER_PH, ""),
     WOODRUFF("Woodruff", Element.BUFFER_PH, "newwoodruff"),
     /** Conductivity of the extract of a saturated paste. */
-    PASTE("paste", Element.EC, "saturatedpaste", "saturationextract", "ece"),
-    ONE_TO_ONE("1:1", Element.EC),
-    ONE_TO_TWO("1:2", Element.EC);
+    PASTE("paste", Element.EC, "saturatedpaste|saturationextract|ece"),
+    ONE_TO_ONE("1:1", Element.EC, ""),
+    ONE_TO_TWO("1:2", Element.EC, "");
 
     private static final Spellings<LabMethod> NAMES = Spellings.of(values(), e -> e.label, e -> e.spellings);
 
     private final String label;
     private final Element element;
-    private final List<String> spellings;
+    private final String spellings;
 
-    LabMethod(String label, Element element, String... spellings) {
+    LabMethod(String label, Element element, String spellings) {
         this.label = label;
         this.element = element;
-        this.spellings = List.of(spellings);
+        this.spellings = spellings;
     }
 
     /** As in files and tables, such as {@code Adams-Evans}. */

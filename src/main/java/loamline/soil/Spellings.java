@@ -17,12 +17,18 @@ import java.util.regex.Pattern;
 record Spellings<T>(Map<String, T> byName) {
     private static final Pattern IDLE = Pattern.compile("[\\s()_+-]");
 
-    /** @throws IllegalStateException if two things have one name */
-    static <T> Spellings<T> of(T[] things, Function<T, String> label, Function<T, List<String>> others) {
+    /**
+     * The names of some things.
+     *
+     * @param others further names of a thing, divided by {@code |}; may be empty
+     * @throws IllegalStateException if two things have one name
+     */
+    static <T> Spellings<T> of(T[] things, Function<T, String> label, Function<T, String> others) {
         Map<String, T> byName = new HashMap<>();
         for (T thing : things) {
-            List<String> names = new ArrayList<>(others.apply(thing));
+            List<String> names = new ArrayList<>(List.of(others.apply(thing).split("\\|", -1)));
             names.add(label.apply(thing));
+            names.removeIf(String::isEmpty);
             for (String name : names) {
                 T other = byName.put(plain(name), thing);
                 if (other != null && !other.equals(thing)) {
