@@ -19,8 +19,12 @@ final class LimeOptions {
     @Option(names = "--target-ph", paramLabel = "PH", description = "pH in water to lime to; default 6.5.")
     private double targetPh = SoilOptions.USUAL.lime().targetPh();
 
-    @Option(names = "--lime-cce", paramLabel = "PERCENT", description = "CaCO3 equivalent of the lime; default 100.")
-    private double ccePct = 100;
+    @Option(
+            names = "--lime-cce",
+            paramLabel = "PERCENT|MATERIAL",
+            description = "CaCO3 equivalent of the lime, or what it is if it is pure: CaCO3, MgCO3, Ca(OH)2, Mg(OH)2,"
+                    + " CaO, MgO, CaMg(CO3)2; default 100.")
+    private String cce = "100";
 
     @Option(names = "--lime-moisture", paramLabel = "PERCENT", description = "Water in the lime; default 0.")
     private double moisturePct;
@@ -48,8 +52,23 @@ final class LimeOptions {
 
     /** @throws IllegalArgumentException if a choice makes no sense */
     SoilOptions.Lime chosen(SoilTables tables) {
-        LimeMaterial material = new LimeMaterial(ccePct, finenessPct(tables), moisturePct);
+        LimeMaterial material = new LimeMaterial(ccePct(tables), finenessPct(tables), moisturePct);
         return new SoilOptions.Lime(targetPh, material, cap, depth == Depth.SAMPLED);
+    }
+
+    private double ccePct(SoilTables tables) {
+        return tables.rows("lime-materials.csv").stream()
+                .filter(row -> row.text("material").equalsIgnoreCase(cce.strip()))
+                .mapToDouble(row -> row.number("cce"))
+                .findFirst()
+                .orElseGet(() -> percent(cce.strip()));
+    }
+
+    private static double percent(String text) {
+        if (!text.matches("\\d{1,3}(\\.\\d+)?")) {
+            throw new IllegalArgumentException("--lime-cce should be a percentage or a material, not “" + text + "”");
+        }
+        return Double.parseDouble(text);
     }
 
     private double finenessPct(SoilTables tables) {

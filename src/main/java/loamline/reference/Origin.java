@@ -13,9 +13,4 @@ public record Origin(String status, Source source) {
     public boolean isFromMemory() {
         return status.startsWith("from memory");
     }
-
-    /** Source and status in one line, such as {@code Rutgers NJAES … (published)}. */
-    public String words() {
-        return source.citation() + " (" + status + ")";
-    }
 }

@@ -1,5 +1,6 @@
 package loamline.soil;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
@@ -8,8 +9,6 @@ import loamline.reference.NamedRow;
 
 /** Reads a lime rate by the method that the laboratory's buffer allows. */
 record LimeReading(SampleTest test, double targetPh) {
-    private static final double LEAST_TABLE_ACIDITY_NONE = 0;
-
     /** The rate at the method's own depth and unit; the pH is below the target. */
     Advice<LimeRate> rate(double ph) {
         Optional<LabValue> acidity = test.one(Element.ACIDITY, v -> v.isBy(LabMethod.MEHLICH));
@@ -58,7 +57,7 @@ record LimeReading(SampleTest test, double targetPh) {
 
     private Advice<LimeRate> pennState(double acidity, double ph, double depthM) {
         LimeTable table = LimeTable.of(test.tables(), "penn-state");
-        if (acidity == LEAST_TABLE_ACIDITY_NONE) {
+        if (acidity == 0) {
             return given("penn-state", 0, depthM, inputs("no acidity, no lime", "acidity_meq", 0));
         }
         if (acidity > table.most()) {
@@ -183,7 +182,7 @@ record LimeReading(SampleTest test, double targetPh) {
         Account sourced = new Account(
                 account.formula(),
                 account.inputs(),
-                java.util.List.of(test.tables().origin(row).source()),
+                List.of(test.tables().origin(row).source()),
                 account.note());
         return Advice.given(new LimeRate(row, rate, depthM, sourced), sourced);
     }

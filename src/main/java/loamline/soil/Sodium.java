@@ -106,7 +106,9 @@ public record Sodium(OptionalDouble eceDsM, OptionalDouble sar, OptionalDouble e
                 .with("density_g_cm3", density)
                 .with("CEC_meq", cec)
                 .with("ESP_pct", esp)
-                .with("target_pct", Gypsum.SODIC_ESP_PCT);
+                .with("target_pct", Gypsum.SODIC_ESP_PCT)
+                .with("by_the_rule_of_3.85_t_kg_m2", Gypsum.ruleTHa(meq, depthM) / 10)
+                .with("by_stoichiometry_lb_acre_furrow_slice", Gypsum.theoryLbAcre(meq));
         return Advice.given(
                 new Gypsum(
                         kgM2,

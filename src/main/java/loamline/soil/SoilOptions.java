@@ -85,10 +85,6 @@ public record SoilOptions(
         return new SoilOptions(guideline, nitrogenGM2, newLawn, state, changed, tables);
     }
 
-    public SoilOptions with(SoilTables changed) {
-        return new SoilOptions(guideline, nitrogenGM2, newLawn, state, lime, changed);
-    }
-
     public SoilOptions onNewLawn() {
         return new SoilOptions(guideline, nitrogenGM2, true, state, lime, tables);
     }

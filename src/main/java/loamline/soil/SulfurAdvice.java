@@ -70,6 +70,8 @@ record SulfurAdvice(SoilOptions options) {
                         "Sources disagree by a factor of two or more; the table is copied from memory. Test again each"
                                 + " year.",
                         options.tables().source("western-handbook"),
+                        options.tables().source("southern-lawns"),
+                        options.tables().source("rhs-acidify"),
                         options.tables().origin(cap).source())
                 .with("pH", ph)
                 .with("target_pH", options.lime().targetPh())

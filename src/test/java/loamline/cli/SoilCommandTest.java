@@ -144,6 +144,11 @@ class SoilCommandTest {
         JsonNode lime = json("soil.json").at("/samples/0/lime");
         assertThat(lime.get("productKgM2").asDouble() / lime.get("cceKgM2").asDouble())
                 .isCloseTo(100 / 69.3, within(1e-9));
+        // University of Nebraska-Lincoln, liming materials lesson: CaO 178
+        assertThat(run(lab, "--lime-cce", "CaO")).as(said).isZero();
+        JsonNode burnt = json("soil.json").at("/samples/0/lime");
+        assertThat(burnt.get("productKgM2").asDouble() / burnt.get("cceKgM2").asDouble())
+                .isCloseTo(100 / 178.0, within(1e-9));
     }
 
     @Test
@@ -154,6 +159,7 @@ class SoilCommandTest {
                 new String[] {"--target-ph", "12"},
                 new String[] {"--lime-fineness", "cornell:coarse"},
                 new String[] {"--lime-cap", "none"},
+                new String[] {"--lime-cce", "chalk"},
                 new String[] {"--state", "ZZ"},
                 new String[] {"--nitrogen", "plenty"},
                 new String[] {"--tables", folder.resolve("nowhere").toString()})) {
