@@ -9,14 +9,16 @@ import picocli.CommandLine.ParameterException;
 /** The program's root command. */
 @Command(
         name = "loamline",
-        description = "Map a yard, plan where to take soil cores, print the walk, and see where water misses.",
+        description = "Map a yard, plan where to take soil cores, print the walk, see where water misses and what the soil"
+                + " needs.",
         subcommands = {
             CheckCommand.class,
             ConvertCommand.class,
             ZonesCommand.class,
             CoresCommand.class,
             WaterCommand.class,
-            CupsCommand.class
+            CupsCommand.class,
+            SoilCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
@@ -49,6 +51,7 @@ public final class LoamlineCommand {
                 .setOut(out)
                 .setErr(err)
                 .registerConverter(Metres.class, Metres::parse)
+                .registerConverter(Dose.class, Dose::parse)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(LoamlineCommand::explain)
                 .setExecutionExceptionHandler((e, line, parsed) -> failed(e, line))
