@@ -165,8 +165,9 @@ public final class TablesView extends BorderPane {
                 .mapToObj(number -> "Line " + number + ": ")
                 .findFirst()
                 .orElse("");
+        String words = problem.message();
         return Words.wrapped(
-                line + problem.message(),
+                line + Character.toUpperCase(words.charAt(0)) + words.substring(1),
                 switch (problem.severity()) {
                     case ERROR -> "refused";
                     case WARNING -> "warn";
