@@ -9,8 +9,15 @@ import picocli.CommandLine.ParameterException;
 /** The program's root command. */
 @Command(
         name = "loamline",
-        description = "Map a yard, plan where to take soil cores, and print the walk.",
-        subcommands = {CheckCommand.class, ConvertCommand.class, ZonesCommand.class, CoresCommand.class},
+        description = "Map a yard, plan where to take soil cores, print the walk, and see where water misses.",
+        subcommands = {
+            CheckCommand.class,
+            ConvertCommand.class,
+            ZonesCommand.class,
+            CoresCommand.class,
+            WaterCommand.class,
+            CupsCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND")

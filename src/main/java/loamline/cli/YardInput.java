@@ -39,7 +39,12 @@ final class YardInput {
 
     /** Lists problems, one a line. */
     void report(List<Problem> more) {
-        more.forEach(problem -> spec.commandLine().getErr().println(problem.line(file.toString())));
+        report(file, more);
+    }
+
+    /** Lists problems of another file that the command reads. */
+    void report(Path other, List<Problem> more) {
+        more.forEach(problem -> spec.commandLine().getErr().println(problem.line(other.toString())));
         problems.addAll(more);
     }
 

@@ -1,5 +1,7 @@
 package loamline.files;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loamline.geometry.Point;
@@ -22,6 +24,13 @@ final class Places {
 
     Optional<LonLat> onEarth(Point p) {
         return projection.map(earth -> earth.toEarth(p));
+    }
+
+    /** A point as GeoJSON has it: longitude and latitude, or metres where there is no place. */
+    List<Double> position(Point p) {
+        return onEarth(p)
+                .map(place -> Arrays.asList(place.lonDeg(), place.latDeg()))
+                .orElseGet(() -> Arrays.asList(p.x(), p.y()));
     }
 
     /** Adds {@code xM, yM} and, where there is a place, {@code lon, lat}. */

@@ -1,13 +1,11 @@
 package loamline.files;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import loamline.geometry.Point;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Composite;
@@ -160,7 +158,7 @@ public final class PlanFiles {
         Map<String, @Nullable Object> all = new LinkedHashMap<>();
         all.put("kind", core.spareOf().isPresent() ? "spare" : "core");
         all.putAll(properties);
-        return feature(core.id(), "Point", position(core.at()), all);
+        return feature(core.id(), "Point", places.position(core.at()), all);
     }
 
     private Map<String, @Nullable Object> feature(Walk walk) {
@@ -170,7 +168,7 @@ public final class PlanFiles {
         all.put("kind", "walk");
         all.putAll(properties);
         List<List<Double>> line =
-                walk.path().points().stream().map(this::position).toList();
+                walk.path().points().stream().map(places::position).toList();
         // RFC 7946 asks for two positions in a line; a walk of one stop repeats it
         List<List<Double>> two = line.size() == 1 ? List.of(line.get(0), line.get(0)) : line;
         return feature("walk " + walk.composite(), "LineString", two, all);
@@ -187,11 +185,5 @@ public final class PlanFiles {
         feature.put("geometry", geometry);
         feature.put("properties", properties);
         return feature;
-    }
-
-    private List<Double> position(Point p) {
-        return places.onEarth(p)
-                .map(place -> Arrays.asList(place.lonDeg(), place.latDeg()))
-                .orElseGet(() -> Arrays.asList(p.x(), p.y()));
     }
 }

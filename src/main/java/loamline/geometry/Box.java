@@ -55,6 +55,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
     }
 
+    /** Whether the two share a point. */
+    public boolean touches(Box other) {
+        return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+    }
+
     /** Its four corners as an outline. */
     public Outline outline() {
         return Outline.of(minX, minY, maxX, minY, maxX, maxY, minX, maxY);

@@ -96,6 +96,11 @@ public final class Region {
         return distanceM == 0 ? this : of(BufferOp.bufferOp(area, distanceM, QUADRANT_SEGMENTS));
     }
 
+    /** The smallest region without dents that holds this one. */
+    public Region hull() {
+        return of(area.convexHull());
+    }
+
     public boolean isEmpty() {
         return area.isEmpty();
     }

@@ -8,6 +8,9 @@ public interface Canvas {
 
     void write(Run run);
 
+    /** Stretches cells over a window, colours running from the middle of one into the next. */
+    void shade(PaperRect window, Pixels pixels);
+
     /** Draws with everything outside a window cut off. */
     void within(PaperRect window, Consumer<Canvas> drawing);
 }

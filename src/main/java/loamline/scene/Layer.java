@@ -8,6 +8,8 @@ public enum Layer {
     /** Beds, paving, gravel, water, decks. */
     COVERS,
     BUILDINGS,
+    /** Amounts by colour: water, sun. */
+    RASTER,
     /** The ground that each core stands for. */
     STRATA,
     /** How far each head throws. */
@@ -17,6 +19,8 @@ public enum Layer {
     TREES,
     /** Keep-away and trouble spots. */
     SPOTS,
+    /** Turf that no head reaches. */
+    HOLES,
     WALK,
     SPARES,
     CORES,

@@ -75,6 +75,25 @@ public final class Legend {
                 .toList();
     }
 
+    /** A colour and what it means. */
+    static Entry swatch(String words, Ink ink) {
+        Mark mark = new Mark.Drawn(Path.of(SWATCH), Paint.fill(ink));
+        return new Entry(words, new Scene(VIEW, Map.of(Layer.RASTER, List.of(mark))));
+    }
+
+    /** The signs of a map of water: heads and holes, then what the colours mean, then the ground. */
+    public static List<Entry> ofWater(Yard yard, Shown shown, SceneOptions options) {
+        SceneOptions small = new SceneOptions(
+                VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of(), 1);
+        List<Entry> entries = new ArrayList<>();
+        shown.shading().ifPresent(shading -> entries.addAll(shading.legend(small)));
+        if (!shown.holes().isEmpty()) {
+            entries.add(drawn("no water", small, Layer.HOLES, s -> HoleSigns.outline(s, Region.of(SWATCH))));
+        }
+        entries.addAll(of(yard, Optional.empty(), options));
+        return entries;
+    }
+
     private static List<Entry> bags(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
         List<String> bags = CoreSigns.bags(yard, plan);
         Set<String> shown =

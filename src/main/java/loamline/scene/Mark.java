@@ -1,5 +1,6 @@
 package loamline.scene;
 
+import loamline.geometry.Box;
 import loamline.geometry.Point;
 
 /** One thing on the map. */
@@ -18,6 +19,13 @@ public sealed interface Mark {
      * @param path millimetres on paper from that place; x right, y down
      */
     record Stamp(Point at, Path path, Paint paint) implements Mark {}
+
+    /**
+     * Cells in colour that grow with the map.
+     *
+     * @param ground what they cover, m
+     */
+    record Shade(Box ground, Pixels pixels) implements Mark {}
 
     /**
      * Words that keep their size.

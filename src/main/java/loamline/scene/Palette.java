@@ -56,6 +56,11 @@ public record Palette(Map<Role, Ink> inks) {
         return filled(each -> each == role ? ink : of(each));
     }
 
+    /** Whether no colour has a hue. */
+    public boolean isGrey() {
+        return inks.values().stream().allMatch(ink -> ink.equals(ink.grey()));
+    }
+
     /** The same palette as a grey printer shows it. */
     public Palette grey() {
         return filled(each -> of(each).grey());

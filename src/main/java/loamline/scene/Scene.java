@@ -47,6 +47,12 @@ public record Scene(View view, Map<Layer, List<Mark>> layers) {
         } else if (mark instanceof Mark.Stamp stamp) {
             Point at = view.onPaper(stamp.at()).plus(corner.x(), corner.y());
             canvas.draw(stamp.path().map(p -> p.plus(at.x(), at.y())), stamp.paint());
+        } else if (mark instanceof Mark.Shade shade) {
+            Point northWest = view.onPaper(new Point(shade.ground().minX(), shade.ground().maxY()));
+            double widthMm = shade.ground().widthM() / view.metresPerMm();
+            double heightMm = shade.ground().heightM() / view.metresPerMm();
+            PaperRect window = new PaperRect(northWest.x(), northWest.y(), widthMm, heightMm);
+            canvas.shade(window.moved(corner.x(), corner.y()), shade.pixels());
         } else if (mark instanceof Mark.Words words) {
             Point at = view.onPaper(words.at()).plus(corner.x(), corner.y());
             canvas.write(words.run().moved(at.x(), at.y()));

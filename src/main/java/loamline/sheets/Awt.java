@@ -5,12 +5,14 @@ import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import loamline.geometry.Point;
 import loamline.scene.Ink;
 import loamline.scene.Path;
 import loamline.scene.Pen;
+import loamline.scene.Pixels;
 
 /** The bridge to Java2D: our values in, its values out. */
 final class Awt {
@@ -30,6 +32,14 @@ final class Awt {
             dash[i] = pen.dashMm().get(i).floatValue();
         }
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+    }
+
+    /** Cells as an image whose colours can be mixed with nothing at its edges. */
+    static BufferedImage image(Pixels pixels) {
+        BufferedImage image =
+                new BufferedImage(pixels.columns(), pixels.rows(), BufferedImage.TYPE_INT_ARGB_PRE);
+        image.setRGB(0, 0, pixels.columns(), pixels.rows(), pixels.argb(), 0, pixels.columns());
+        return image;
     }
 
     static Path2D path(Path path) {

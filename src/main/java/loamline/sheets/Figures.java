@@ -33,6 +33,15 @@ record Figures(UnitSystem units) {
         return Formatting.format(Measure.VOLUME_SMALL, ml, units).text();
     }
 
+    String rate(double mmH) {
+        return Formatting.format(Measure.DEPTH_RATE, mmH, units).text();
+    }
+
+    /** Depth of water. */
+    String depth(double mm) {
+        return Formatting.format(Measure.SMALL_LENGTH, mm, units).text();
+    }
+
     /** A probe's depth or diameter as people say it, to three digits: 0.75 in, 4 in, 102 mm. */
     String small(double m) {
         double shown = Measure.SMALL_LENGTH.toShown(1000 * m, units);
@@ -51,6 +60,11 @@ record Figures(UnitSystem units) {
 
     static String percent(double ratio, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f %%", 100 * ratio);
+    }
+
+    /** A probability; none is told as certain. */
+    static String sure(double probability) {
+        return probability > 0.99 ? "over 99 %" : probability < 0.01 ? "under 1 %" : percent(probability, 0);
     }
 
     static String day(LocalDate date) {

@@ -1,6 +1,7 @@
 package loamline.sheets;
 
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.util.function.Consumer;
 import loamline.scene.Canvas;
@@ -8,6 +9,7 @@ import loamline.scene.Paint;
 import loamline.scene.PaperRect;
 import loamline.scene.Path;
 import loamline.scene.Pen;
+import loamline.scene.Pixels;
 import loamline.scene.Run;
 
 /** Draws on an image. Letters are drawn as outlines, so no font of the machine has a say. */
@@ -40,6 +42,16 @@ final class ImageCanvas implements Canvas {
         Path letters = fonts.letters(run.words(), run.type(), run.at());
         run.halo().ifPresent(ink -> draw(letters, Paint.line(Pen.solid(ink, 2 * Run.HALO_MM))));
         draw(letters, Paint.fill(run.ink()));
+    }
+
+    @Override
+    public void shade(PaperRect window, Pixels pixels) {
+        Graphics2D smooth = (Graphics2D) graphics.create();
+        smooth.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        smooth.translate(window.leftMm(), window.topMm());
+        smooth.scale(window.widthMm() / pixels.columns(), window.heightMm() / pixels.rows());
+        smooth.drawImage(Awt.image(pixels), 0, 0, null);
+        smooth.dispose();
     }
 
     @Override

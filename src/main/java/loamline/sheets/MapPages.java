@@ -36,7 +36,7 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
     Page overview(Block tiles) {
         MapFit fit = overviewFit();
         PaperRect body = Page.body(fit.place().paper());
-        PaperRect tileRoom = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tiles.HEIGHT_MM);
+        PaperRect tileRoom = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
         return new Page(
                 fit.place().paper(),
                 "core walk",
@@ -60,9 +60,9 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
         return fit(everything(), plan, MapPages::underTiles);
     }
 
-    private static PaperRect underTiles(PaperRect paper) {
+    static PaperRect underTiles(PaperRect paper) {
         PaperRect body = Page.body(paper);
-        double tilesMm = Tiles.HEIGHT_MM + TILE_GAP_MM;
+        double tilesMm = Tile.HEIGHT_MM + TILE_GAP_MM;
         return new PaperRect(body.leftMm(), body.topMm() + tilesMm, body.widthMm(), body.heightMm() - tilesMm);
     }
 

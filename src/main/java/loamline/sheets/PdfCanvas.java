@@ -10,8 +10,10 @@ import loamline.scene.Paint;
 import loamline.scene.PaperRect;
 import loamline.scene.Path;
 import loamline.scene.Pen;
+import loamline.scene.Pixels;
 import loamline.scene.Run;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /** Draws on a page of a PDF: paths as paths, words as words. */
 final class PdfCanvas implements Canvas {
@@ -81,6 +83,23 @@ final class PdfCanvas implements Canvas {
             out.clip();
             drawing.accept(this);
             out.restoreGraphicsState();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void shade(PaperRect window, Pixels pixels) {
+        try {
+            PDImageXObject image = resources.image(pixels);
+            image.setInterpolate(true);
+            out.setGraphicsStateParameters(resources.opacity(1));
+            out.drawImage(
+                    image,
+                    x(window.corner()),
+                    y(new Point(window.leftMm(), window.bottomMm())),
+                    (float) (window.widthMm() * PT_PER_MM),
+                    (float) (window.heightMm() * PT_PER_MM));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

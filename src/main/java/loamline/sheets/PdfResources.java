@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import loamline.scene.Pixels;
 import loamline.scene.Type.Face;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 
 /** What the pages of one PDF share: embedded fonts, cut down to the letters used, and degrees of opacity. */
@@ -33,6 +36,10 @@ final class PdfResources {
             embedded.put(face, font);
         }
         return font;
+    }
+
+    PDImageXObject image(Pixels pixels) throws IOException {
+        return LosslessFactory.createFromImage(document, Awt.image(pixels));
     }
 
     PDExtendedGraphicsState opacity(double opacity) {

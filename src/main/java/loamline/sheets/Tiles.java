@@ -2,23 +2,11 @@ package loamline.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import loamline.geometry.Point;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Walk;
-import loamline.scene.Canvas;
-import loamline.scene.PaperRect;
-import loamline.scene.Role;
-import loamline.scene.Run;
-import loamline.scene.Type;
 
 /** The few numbers at the head of the first page. */
 record Tiles(Blocks blocks, WalkFacts facts) {
-    /** Height of the row of tiles. */
-    static final double HEIGHT_MM = 10.6;
-
-    private static final double GAP_MM = 4;
-    private static final Type LABEL = Type.regular(6.8);
-    private static final Type VALUE = Type.bold(10.5);
     /** Letters of zone names that a tile has room for. */
     private static final int LONGEST_NAMES = 36;
 
@@ -45,7 +33,7 @@ record Tiles(Blocks blocks, WalkFacts facts) {
                     "a plug holds " + facts.figures().volume(bag.probe().coreMl())));
             tiles.add(soil(bag));
         });
-        return Blocks.row(GAP_MM, tiles);
+        return Blocks.row(Tile.GAP_MM, tiles);
     }
 
     private Block bag(Composite bag) {
@@ -103,17 +91,6 @@ record Tiles(Blocks blocks, WalkFacts facts) {
     }
 
     private Block tile(String label, String value, String under) {
-        return blocks.barred(Role.ACCENT, new Blocks.Drawn(widthMm -> HEIGHT_MM, (canvas, room) -> {
-            write(canvas, room, 2.2, label, LABEL, Role.SOFT);
-            write(canvas, room, 6.6, value, VALUE, Role.INK);
-            write(canvas, room, 10.1, under, LABEL, Role.SOFT);
-        }));
-    }
-
-    private void write(Canvas canvas, PaperRect room, double baseline, String words, Type type, Role role) {
-        Typesetter.Fitted fitted =
-                Typesetter.onOneLine(words, type, 0.75 * type.sizePt(), room.widthMm(), blocks.text());
-        Point at = room.corner().plus(0, baseline);
-        canvas.write(Run.plain(at, fitted.words(), fitted.type(), blocks.ink(role)));
+        return new Tile(blocks).of(label, value, under);
     }
 }

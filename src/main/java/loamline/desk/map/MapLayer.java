@@ -43,7 +43,7 @@ public enum MapLayer {
                 Set.of(Layer.BOUNDARY, Layer.TURF, Layer.COVERS, Layer.BUILDINGS, Layer.BARRIERS, Layer.TREES);
             case LABELS -> Set.of(Layer.LABELS);
             case HEADS -> Set.of(Layer.HEADS);
-            case THROWS -> Set.of(Layer.THROWS);
+            case THROWS -> Set.of(Layer.THROWS, Layer.RASTER, Layer.HOLES);
             case SPOTS -> Set.of(Layer.SPOTS);
             case STRATA -> Set.of(Layer.STRATA);
             case CORES -> Set.of(Layer.WALK, Layer.SPARES, Layer.CORES, Layer.START);

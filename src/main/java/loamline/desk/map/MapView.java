@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -64,6 +65,9 @@ public final class MapView extends Region {
 
     /** The view of the whole yard; as long as it is the one there is, it is made anew for each size of the map. */
     private Optional<Viewport> whole = Optional.empty();
+
+    /** Where a yard that comes is to be looked at; empty to show all of it. */
+    private Optional<Sight> wanted = Optional.empty();
 
     /** Finds what is to be selected at a place. */
     public interface Picker {
@@ -192,19 +196,27 @@ public final class MapView extends Region {
 
     /** Shows all of the ground, moved aside from under the list of layers as far as there is room. */
     private void fit(Box ground) {
-        show(ground);
-        Viewport view = camera.now();
-        double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
-        double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
-        camera.pan(-Math.max(0, Math.min(covered, room)), 0);
-        whole = Optional.of(camera.now());
+        if (getWidth() > 0 && getHeight() > 0) {
+            Viewport view = Viewport.fitting(
+                    ground, camera.now().widthPx(), camera.now().heightPx());
+            double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
+            double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
+            Viewport moved = view.moved(-Math.max(0, Math.min(covered, room)), 0);
+            whole = Optional.of(moved);
+            camera.look(moved.sight());
+        }
     }
 
-    /** Shows a part of the ground, as large as fits. */
-    public void show(Box ground) {
-        if (getWidth() > 0 && getHeight() > 0) {
-            camera.fit(ground);
-        }
+    /** Told where the map looks whenever that changes; nothing as long as it shows the whole yard. */
+    public void onSight(Consumer<Optional<Sight>> told) {
+        camera.viewport()
+                .addListener((o, before, now) ->
+                        told.accept(whole.equals(Optional.of(now)) ? Optional.empty() : Optional.of(now.sight())));
+    }
+
+    /** Looks there once the yard that is being opened is there. */
+    public void lookAt(Sight sight) {
+        wanted = Optional.of(sight);
     }
 
     /** The folder of the yard's file, from which its image is named. */
@@ -271,7 +283,8 @@ public final class MapView extends Region {
         if (!fitted && extent().isPresent()) {
             fitted = true;
             if (!seen || session.shown().get().features().isEmpty()) {
-                fit();
+                wanted.ifPresentOrElse(camera::look, this::fit);
+                wanted = Optional.empty();
             }
         }
         seen = seen || session.results().get().isPresent();

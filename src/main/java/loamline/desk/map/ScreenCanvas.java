@@ -2,6 +2,8 @@ package loamline.desk.map;
 
 import java.util.function.Consumer;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
@@ -15,6 +17,7 @@ import loamline.scene.Paint;
 import loamline.scene.PaperRect;
 import loamline.scene.Path;
 import loamline.scene.Pen;
+import loamline.scene.Pixels;
 import loamline.scene.Run;
 import loamline.scene.Type;
 
@@ -95,6 +98,23 @@ final class ScreenCanvas implements Canvas {
         });
         graphics.setFill(color(run.ink()));
         graphics.fillText(run.words(), x, y);
+    }
+
+    @Override
+    public void shade(PaperRect window, Pixels pixels) {
+        WritableImage image = new WritableImage(pixels.columns(), pixels.rows());
+        image.getPixelWriter()
+                .setPixels(
+                        0,
+                        0,
+                        pixels.columns(),
+                        pixels.rows(),
+                        PixelFormat.getIntArgbInstance(),
+                        pixels.argb(),
+                        0,
+                        pixels.columns());
+        graphics.drawImage(
+                image, px(window.leftMm()), px(window.topMm()), px(window.widthMm()), px(window.heightMm()));
     }
 
     @Override

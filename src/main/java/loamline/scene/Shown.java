@@ -1,0 +1,29 @@
+package loamline.scene;
+
+import java.util.List;
+import java.util.Optional;
+import loamline.sampling.CorePlan;
+import loamline.water.Gap;
+
+/**
+ * What was found and is drawn on the map of a yard.
+ *
+ * @param plan cores and walk; without one, the cores that the yard itself holds are drawn, if any
+ * @param shading amounts by colour
+ * @param holes turf that no head reaches
+ */
+public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap> holes) {
+    public Shown {
+        holes = List.copyOf(holes);
+    }
+
+    /** A plan, or nothing. */
+    public static Shown of(Optional<CorePlan> plan) {
+        return new Shown(plan, Optional.empty(), List.of());
+    }
+
+    /** Water. */
+    public static Shown of(Optional<Shading> rate, List<Gap> holes) {
+        return new Shown(Optional.empty(), rate, holes);
+    }
+}

@@ -1,0 +1,82 @@
+package loamline.sheets;
+
+import java.util.List;
+import java.util.stream.Stream;
+import loamline.geometry.Box;
+import loamline.geometry.Point;
+import loamline.scene.CupLegend;
+import loamline.scene.CupMap;
+import loamline.scene.Legend;
+import loamline.scene.PaperRect;
+import loamline.scene.SceneOptions;
+import loamline.scene.View;
+import loamline.scene.YardScene;
+import loamline.yard.Head;
+import loamline.yard.Yard;
+import loamline.yard.Zone;
+
+/**
+ * The map of a cup test on one page: the ground of the valve, as large as it goes, under a row of tiles.
+ *
+ * @param ranges classes of what was measured, for the legend
+ */
+record CupMapPage(
+        Yard yard, List<Zone> zones, CupMap cups, List<CupLegend.Range> ranges, SheetOptions options, Blocks blocks) {
+    /** A yard without anything in it is shown as this much ground, m. */
+    private static final Box NOTHING = new Box(-5, -5, 5, 5);
+
+    /** Ground shown round cups and heads, m. */
+    private static final double ROUND_M = 2;
+
+    Page page(String title, String caution, List<Block> tiles) {
+        MapFit fit = fit();
+        Page.Placed map = new Page.Placed(
+                new MapBlock(
+                        YardScene.of(yard, zones, cups, sceneOptions(fit.view())),
+                        fit.denominator(),
+                        fit.place().furniture()),
+                MapPages.underTiles(fit.place().paper()));
+        PaperRect body = Page.body(fit.place().paper());
+        PaperRect row = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
+        return new Page(
+                fit.place().paper(),
+                title,
+                caution,
+                List.of(new Page.Placed(Blocks.row(Tile.GAP_MM, tiles), row), map));
+    }
+
+    private MapFit fit() {
+        List<Legend.Entry> legend = CupLegend.of(yard, cups, ranges, sceneOptions(new View(NOTHING, 1)));
+        SceneOptions any = sceneOptions(new View(NOTHING, 1));
+        return MapFit.largest(
+                ground(),
+                Stream.of(options.paper().upright(), options.paper().onItsSide())
+                        .flatMap(paper -> Stream.of(false, true)
+                                .map(beside -> new MapFit.Place(
+                                        paper, MapPages.underTiles(paper), new Furniture(legend, any, beside)))));
+    }
+
+    private Box ground() {
+        Stream<Point> throwing = yard.all(Head.class)
+                .filter(head -> head.valve().equals(cups.valve()))
+                .map(Head::at);
+        Stream<Point> standing = cups.cups().stream().map(CupMap.Cup::at);
+        Box wanted =
+                Box.around(Stream.concat(throwing, standing)).orElse(NOTHING).grown(ROUND_M);
+        return yard.box()
+                .filter(lot -> lot.minX() < wanted.maxX()
+                        && lot.maxX() > wanted.minX()
+                        && lot.minY() < wanted.maxY()
+                        && lot.maxY() > wanted.minY())
+                .map(lot -> new Box(
+                        Math.max(lot.minX(), wanted.minX()),
+                        Math.max(lot.minY(), wanted.minY()),
+                        Math.min(lot.maxX(), wanted.maxX()),
+                        Math.min(lot.maxY(), wanted.maxY())))
+                .orElse(wanted);
+    }
+
+    private SceneOptions sceneOptions(View view) {
+        return SceneOptions.usual(view, blocks.text()).with(options.palette()).with(options.units());
+    }
+}
