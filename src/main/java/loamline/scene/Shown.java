@@ -22,6 +22,11 @@ public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap
         return new Shown(plan, Optional.empty(), List.of());
     }
 
+    /** Hours of sun. */
+    public static Shown of(Shading hours) {
+        return new Shown(Optional.empty(), Optional.of(hours), List.of());
+    }
+
     /** Water. */
     public static Shown of(Optional<Shading> rate, List<Gap> holes) {
         return new Shown(Optional.empty(), rate, holes);

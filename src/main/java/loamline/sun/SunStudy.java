@@ -2,13 +2,16 @@ package loamline.sun;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.geometry.Box;
 import loamline.geometry.Region;
 import loamline.place.LonLat;
+import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.raster.Mask;
 import loamline.yard.Yard;
@@ -23,7 +26,7 @@ public final class SunStudy {
     private final SunRequest request;
     private final SunField field;
     private final List<ZoneSun> zones;
-    private final double[] turfHours;
+    private final Grid hours;
 
     /**
      * What came of a question.
@@ -41,11 +44,11 @@ public final class SunStudy {
         }
     }
 
-    private SunStudy(SunRequest request, SunField field, List<ZoneSun> zones, double[] turfHours) {
+    private SunStudy(SunRequest request, SunField field, List<ZoneSun> zones, Grid hours) {
         this.request = request;
         this.field = field;
         this.zones = List.copyOf(zones);
-        this.turfHours = turfHours;
+        this.hours = hours;
     }
 
     /**
@@ -78,8 +81,7 @@ public final class SunStudy {
         SunField field = SunField.of(grid, yard, place, request);
         List<Problem> problems = new ArrayList<>(field.problems());
         List<ZoneSun> zones = new ArrayList<>();
-        double[] hours = new double[grid.size()];
-        Arrays.fill(hours, Double.NaN);
+        BitSet onTurf = new BitSet(grid.size());
         for (Zone zone : turf) {
             int[] cells = Mask.of(grid, zone.net()).indexes();
             if (cells.length == 0) {
@@ -90,10 +92,10 @@ public final class SunStudy {
                 continue;
             }
             zones.add(ZoneSun.of(zone.name(), cells, field, request));
-            for (int cell : cells) {
-                hours[cell] = field.hours(cell);
-            }
+            IntStream.of(cells).forEach(onTurf::set);
         }
+        Grid hours = Grid.of(
+                grid, values -> Arrays.setAll(values, cell -> onTurf.get(cell) ? field.hours(cell) : Double.NaN));
         return new Answer(Optional.of(new SunStudy(request, field, zones, hours)), problems);
     }
 
@@ -101,14 +103,9 @@ public final class SunStudy {
         return request;
     }
 
-    /** The cells, over the box of all turf. */
-    public GridSpec grid() {
-        return field.grid();
-    }
-
-    /** Hours of direct sun a day, a number a cell; NaN off turf. A copy. */
-    public double[] hours() {
-        return turfHours.clone();
+    /** Hours of direct sun a day, cell by cell over the box of all turf; NaN off turf. */
+    public Grid hours() {
+        return hours;
     }
 
     /** In the order of the yard's zones. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import loamline.account.Account;
 import loamline.account.Source;
@@ -45,10 +46,13 @@ public record ZoneSun(
     static ZoneSun of(String name, int[] cells, SunField field, SunRequest request) {
         double[] hours = IntStream.of(cells).mapToDouble(field::hours).sorted().toArray();
         List<LightClass> classes = LightClass.published();
-        Map<String, Double> shares = new LinkedHashMap<>();
-        classes.forEach(c -> shares.put(c.name(), 0.0));
+        long[] counts = new long[classes.size()];
         for (double h : hours) {
-            shares.merge(classes.get(LightClass.of(h, classes)).name(), 1.0 / hours.length, Double::sum);
+            counts[LightClass.of(h, classes)]++;
+        }
+        Map<String, Double> shares = new LinkedHashMap<>();
+        for (int i = 0; i < counts.length; i++) {
+            shares.put(classes.get(i).name(), (double) counts[i] / hours.length);
         }
         return new ZoneSun(
                 name,
@@ -62,7 +66,7 @@ public record ZoneSun(
                 accounts(cells.length, field, request, classes.get(0).source()));
     }
 
-    private static double mean(int[] cells, java.util.function.IntToDoubleFunction value) {
+    private static double mean(int[] cells, IntToDoubleFunction value) {
         return Arrays.stream(cells).mapToDouble(value).sum() / cells.length;
     }
 

@@ -47,7 +47,7 @@ public final class SunScene {
             double top = 2 + random.nextDouble(6);
             features.add(i < casters / 2 ? building(random, i, x, y, top) : tree(random, i, x, y, top));
         }
-        return new Yard("bench", Frame.at(PLACE), features, Optional.empty(), Optional.empty(), Extras.NONE);
+        return Yard.empty("bench", Frame.at(PLACE)).withFeatures(features);
     }
 
     private static Feature building(SplittableRandom random, int i, double x, double y, double top) {

@@ -165,8 +165,8 @@ class LightKernelTest {
                     .toList();
             double latitude = 25 + seed % 25;
             double declination = -20 + seed % 41;
-            List<SunPosition> suns = IntStream.rangeClosed(-6, 6)
-                    .mapToObj(h -> sun(latitude, declination, h + 0.3))
+            List<SunPosition> suns = IntStream.rangeClosed(-3, 3)
+                    .mapToObj(h -> sun(latitude, declination, 2 * h + 0.3))
                     .filter(SunPosition::isUp)
                     .toList();
             double exact = suns.stream()
