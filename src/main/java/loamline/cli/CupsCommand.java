@@ -1,6 +1,7 @@
 package loamline.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import loamline.files.CupFiles;
@@ -9,6 +10,8 @@ import loamline.files.Read;
 import loamline.files.ReadingsFile;
 import loamline.sheets.CupPlanSheet;
 import loamline.sheets.CupSheet;
+import loamline.water.Water;
+import loamline.water.WaterOptions;
 import loamline.water.cups.Concern;
 import loamline.water.cups.Cup;
 import loamline.water.cups.CupPlan;
@@ -79,7 +82,10 @@ final class CupsCommand implements Callable<Integer> {
     }
 
     private void plan(Yard yard) throws NotDone {
-        CupPlan plan = CupPlanner.of(yard, valve, Concern.troubles(yard), throatCm2);
+        List<Concern> concerns =
+                new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
+        concerns.addAll(Concern.troubles(yard));
+        CupPlan plan = CupPlanner.of(yard, valve, concerns, throatCm2);
         input.report(plan.problems());
         CupPlanFiles.of(plan, yard.frame()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("cup-plan.pdf", new CupPlanSheet(yard, Zones.of(yard), plan, pages.sheets()).pdf());

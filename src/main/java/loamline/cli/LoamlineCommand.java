@@ -10,8 +10,8 @@ import picocli.CommandLine.ParameterException;
 /** The program's root command. */
 @Command(
         name = "loamline",
-        description =
-                "Map a yard, plan where to take soil cores, print the walk, and see where water misses and the sun shines.",
+        description = "Map a yard, plan where to take soil cores, print the walk, see where water misses, where the sun"
+                + " shines and what the soil needs.",
         subcommands = {
             CheckCommand.class,
             ConvertCommand.class,
@@ -19,7 +19,8 @@ import picocli.CommandLine.ParameterException;
             CoresCommand.class,
             WaterCommand.class,
             CupsCommand.class,
-            SunCommand.class
+            SunCommand.class,
+            SoilCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
@@ -54,6 +55,7 @@ public final class LoamlineCommand {
                 .registerConverter(Metres.class, Metres::parse)
                 .registerConverter(Step.class, Step::parse)
                 .registerConverter(LocalDate.class, Dates::parse)
+                .registerConverter(Dose.class, Dose::parse)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(LoamlineCommand::explain)
                 .setExecutionExceptionHandler((e, line, parsed) -> failed(e, line))

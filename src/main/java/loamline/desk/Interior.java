@@ -21,6 +21,8 @@ import loamline.desk.cores.CoresStep;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
+import loamline.desk.map.Found;
+import loamline.desk.map.MapLayer;
 import loamline.desk.map.MapView;
 import loamline.desk.map.Sight;
 import loamline.desk.print.PagesView;
@@ -38,8 +40,8 @@ import loamline.desk.sheet.Step.Start;
 import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.store.NoticesView;
+import loamline.desk.tables.TablesView;
 import loamline.desk.theme.Look;
-import loamline.desk.tool.Hand;
 import loamline.desk.tool.LineTool;
 import loamline.desk.tool.PointerTool;
 import loamline.desk.tool.SnapToOthers;
@@ -50,9 +52,16 @@ import loamline.desk.trace.ImageDrops;
 import loamline.desk.trace.ImageTracer;
 import loamline.desk.trace.TraceModel;
 import loamline.desk.trace.TraceStep;
+import loamline.desk.water.WaterModel;
+import loamline.desk.water.WaterStep;
 import loamline.desk.zones.ZonesStep;
+import loamline.sheets.CupPlanSheet;
 import loamline.sheets.Paper;
+import loamline.water.cups.CupPlan;
+import loamline.yard.Head;
 import loamline.yard.Turf;
+import loamline.yard.Yard;
+import loamline.yard.Zones;
 
 /** What is in the window: the sheet, the map, the facts and the foot, the keys, and what each step works with. */
 final class Interior {
@@ -63,6 +72,7 @@ final class Interior {
     private static final String SIGHT = "sight";
     private static final int TRACE = 0;
     private static final int CORES = 2;
+    private static final String WATER = "Water";
     private static final int MOST_STEPS = 9;
 
     /** How much of the height the map keeps when a table comes up under it. */
@@ -77,6 +87,7 @@ final class Interior {
     private final TraceModel traced;
     private final PrintModel printed;
     private final Saving saving;
+    private final WaterModel water;
     private final List<Step> steps;
     private final SheetView sheet;
     private final FactsView facts;
@@ -95,12 +106,13 @@ final class Interior {
         this.desk = desk;
         this.look = look;
         this.asking = asking;
-        host = new ToolHost(session, PointerTool.with(new SnapToOthers()));
+        host = new ToolHost(session, pointer());
         map = new MapView(session, host);
         traced = new TraceModel(session, host, new ImageTracer());
         printed = new PrintModel(session, usualPaper(), program);
         saving = new Saving(printed, this::askWhere);
         ImageDrops.takeOn(map, traced);
+        water = new WaterModel(session);
         steps = steps();
         sheet = new SheetView(session, steps);
         facts = new FactsView(session);
@@ -138,7 +150,8 @@ final class Interior {
     /** Every step of the visit that there is; another one is one entry more. */
     private List<Step> steps() {
         return List.of(
-                Step.of("Trace", Lines::trace, () -> new TraceStep(traced, this::askForImage, new DrawingTools(host))),
+                Step.of("Trace", Lines::trace, () -> new TraceStep(traced, this::askForImage, new DrawingTools(host)))
+                        .inHand(Interior::pointer),
                 Step.of("Zones", Lines::zones, () -> new ZonesStep(session, this::cutZone))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
@@ -150,7 +163,19 @@ final class Interior {
                                 results.zones().isEmpty(),
                                 "Cores are spread over the turf, each for the same ground.",
                                 "Trace the turf first",
-                                () -> openStep(TRACE))),
+                                () -> openStep(TRACE)))
+                        .inHand(() -> CoreTool.IDLE),
+                Step.of(
+                                WATER,
+                                (results, units) -> water.line(results, units),
+                                () -> new WaterStep(session, water, map::centreOn, this::saveCupSheet))
+                        .startingWith(results -> lacking(
+                                results.yard().all(Head.class).findAny().isEmpty(),
+                                "Where water misses follows from the sprinkler heads.",
+                                "Draw the heads first",
+                                () -> openStep(TRACE)))
+                        .inHand(Interior::pointer)
+                        .under(() -> new TablesView(water.readings(), this::askForTable, water.valves())),
                 Step.of("Print", Lines::print, () -> new PrintStep(printed, saving))
                         .startingWith(results -> lacking(
                                 !hasWalk(results),
@@ -223,14 +248,24 @@ final class Interior {
         return card;
     }
 
-    /** The tool that is in hand while nothing else is: each step has what it works on. */
-    private void settleTool() {
-        Tool home = switch (sheet.open().get()) {
-            case CORES -> CoreTool.IDLE;
-            case TRACE -> PointerTool.with(new SnapToOthers());
-            default -> new Hand();
-        };
-        host.settle(home);
+    private static Tool pointer() {
+        return PointerTool.with(new SnapToOthers());
+    }
+
+    /** Takes up the tool that the open step works with, and shows what it has found in the place of what others have. */
+    private void settle() {
+        Step step = steps.get(sheet.open().get());
+        host.settle(step.tool().get());
+        boolean water = step.title().equals(WATER);
+        map.found().unbind();
+        map.found().set(Found.NOTHING);
+        if (water) {
+            map.found().bind(this.water.found());
+        }
+        if (water == map.layers().shown().get().contains(MapLayer.CORES)) {
+            map.layers().show(MapLayer.CORES, !water);
+            map.layers().show(MapLayer.STRATA, !water);
+        }
     }
 
     /** Takes up the tool that cuts the outlines of the selected zone. */
@@ -257,16 +292,33 @@ final class Interior {
                 desk.store().path().map(path -> path.toAbsolutePath().getParent()));
     }
 
+    private void saveCupSheet(CupPlan plan) {
+        Yard yard = session.history().get().now();
+        saving.pages(
+                "Cup sheet",
+                "cup-sheet-valve-" + plan.valve(),
+                options -> new CupPlanSheet(yard, Zones.of(yard), plan, options).pdf());
+    }
+
+    private Optional<Path> askForTable() {
+        Asking.Sort tables = new Asking.Sort("Tables", List.of("*.csv", "*.tsv", "*.txt"));
+        return asking.fileToOpen(
+                "Bring in a table",
+                tables,
+                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+    }
+
     private void listen() {
         desk.settings().addListener((o, before, now) -> map.setPalette(look.palette()));
         map.setPalette(look.palette());
         sheet.open().addListener((o, before, now) -> {
             showMiddle();
-            settleTool();
+            settle();
             remember(STEP, Optional.of(now));
         });
         host.said().addListener((o, before, now) -> said.set(now));
         session.results().addListener((o, before, now) -> showMiddle());
+        water.known().addListener((o, before, now) -> sheet.fill());
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
         desk.store().said().addListener((o, before, now) -> said.set(now));

@@ -69,8 +69,9 @@ public final class ReadingsFile {
 
     private void add(CsvRow row, String number) {
         Optional<Point> at = place(row);
-        boolean sized = positive(row, THROAT) & positive(row, MINUTES);
-        if (at.isPresent() && sized) {
+        boolean open = positive(row, THROAT);
+        boolean ran = positive(row, MINUTES);
+        if (at.isPresent() && open && ran) {
             cups.add(new Cup(
                     row.get(CUP).orElse(number),
                     at.get(),

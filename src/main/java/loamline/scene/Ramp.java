@@ -39,6 +39,18 @@ public record Ramp(List<Integer> stops) {
                 | mixed(from.blue(), to.blue(), part));
     }
 
+    /** The same colours with white in them: under signs and words, and to save ink. */
+    public Ramp lighter(double share) {
+        return new Ramp(stops.stream()
+                .map(Ink::of)
+                .map(stop -> mixed(stop.red(), WHITE, share) << 16
+                        | mixed(stop.green(), WHITE, share) << 8
+                        | mixed(stop.blue(), WHITE, share))
+                .toList());
+    }
+
+    private static final int WHITE = 255;
+
     private static int mixed(int from, int to, double part) {
         return (int) Math.rint(from + part * (to - from));
     }

@@ -11,24 +11,30 @@ import loamline.water.Gap;
  * @param plan cores and walk; without one, the cores that the yard itself holds are drawn, if any
  * @param shading amounts by colour
  * @param holes turf that no head reaches
+ * @param cups of a test of a valve, in the place of cores
  */
-public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap> holes) {
+public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap> holes, Optional<CupMap> cups) {
     public Shown {
         holes = List.copyOf(holes);
     }
 
     /** A plan, or nothing. */
     public static Shown of(Optional<CorePlan> plan) {
-        return new Shown(plan, Optional.empty(), List.of());
+        return new Shown(plan, Optional.empty(), List.of(), Optional.empty());
     }
 
     /** Hours of sun. */
     public static Shown of(Shading hours) {
-        return new Shown(Optional.empty(), Optional.of(hours), List.of());
+        return new Shown(Optional.empty(), Optional.of(hours), List.of(), Optional.empty());
     }
 
     /** Water. */
     public static Shown of(Optional<Shading> rate, List<Gap> holes) {
-        return new Shown(Optional.empty(), rate, holes);
+        return new Shown(Optional.empty(), rate, holes, Optional.empty());
+    }
+
+    /** A cup test. */
+    public static Shown of(CupMap cups, Optional<Shading> measured) {
+        return new Shown(Optional.empty(), measured, List.of(), Optional.of(cups));
     }
 }

@@ -1,14 +1,20 @@
 package loamline.sheets;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.scene.CupLegend;
 import loamline.scene.CupMap;
+import loamline.scene.Layer;
 import loamline.scene.Legend;
 import loamline.scene.PaperRect;
 import loamline.scene.SceneOptions;
+import loamline.scene.Shading;
+import loamline.scene.Shown;
 import loamline.scene.View;
 import loamline.scene.YardScene;
 import loamline.yard.Head;
@@ -18,12 +24,26 @@ import loamline.yard.Zone;
 /**
  * The map of a cup test on one page: the ground of the valve, as large as it goes, under a row of tiles.
  *
- * @param ranges classes of what was measured, for the legend
+ * @param measured rates between the cups
  */
 record CupMapPage(
-        Yard yard, List<Zone> zones, CupMap cups, List<CupLegend.Range> ranges, SheetOptions options, Blocks blocks) {
+        Yard yard, List<Zone> zones, CupMap cups, Optional<Shading> measured, SheetOptions options, Blocks blocks) {
     /** A yard without anything in it is shown as this much ground, m. */
     private static final Box NOTHING = new Box(-5, -5, 5, 5);
+
+    /** Trees, walls of text and keep-aways would hide the cups. */
+    private static final Set<Layer> LAYERS = EnumSet.of(
+            Layer.BOUNDARY,
+            Layer.TURF,
+            Layer.COVERS,
+            Layer.BUILDINGS,
+            Layer.RASTER,
+            Layer.HEADS,
+            Layer.BARRIERS,
+            Layer.SPOTS,
+            Layer.CORES,
+            Layer.START,
+            Layer.LABELS);
 
     /** Ground shown round cups and heads, m. */
     private static final double ROUND_M = 2;
@@ -32,7 +52,7 @@ record CupMapPage(
         MapFit fit = fit();
         Page.Placed map = new Page.Placed(
                 new MapBlock(
-                        YardScene.of(yard, zones, cups, sceneOptions(fit.view())),
+                        YardScene.of(yard, zones, Shown.of(cups, measured), sceneOptions(fit.view())),
                         fit.denominator(),
                         fit.place().furniture()),
                 MapPages.underTiles(fit.place().paper()));
@@ -46,7 +66,7 @@ record CupMapPage(
     }
 
     private MapFit fit() {
-        List<Legend.Entry> legend = CupLegend.of(yard, cups, ranges, sceneOptions(new View(NOTHING, 1)));
+        List<Legend.Entry> legend = CupLegend.of(yard, cups, measured, sceneOptions(new View(NOTHING, 1)));
         SceneOptions any = sceneOptions(new View(NOTHING, 1));
         return MapFit.largest(
                 ground(),
@@ -77,6 +97,9 @@ record CupMapPage(
     }
 
     private SceneOptions sceneOptions(View view) {
-        return SceneOptions.usual(view, blocks.text()).with(options.palette()).with(options.units());
+        return SceneOptions.usual(view, blocks.text())
+                .with(options.palette())
+                .with(options.units())
+                .with(LAYERS);
     }
 }

@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
@@ -51,6 +53,7 @@ public final class MapView extends Region {
     private final LayersView layerList;
     private final MissingImage missing = new MissingImage(() -> this.find.run());
     private final Rectangle window = new Rectangle();
+    private final ObjectProperty<Found> found = new SimpleObjectProperty<>(Found.NOTHING);
     private final BooleanProperty reducedMotion = new SimpleBooleanProperty();
     private Palette palette = Palette.LIGHT;
     private Optional<CorePlan> plan = Optional.empty();
@@ -107,6 +110,7 @@ public final class MapView extends Region {
         });
         session.selection().addListener((o, before, now) -> drawOverlay());
         layers.shown().addListener((o, before, now) -> changed());
+        found.addListener((o, before, now) -> follow(session.results().get()));
         backdrop.state().addListener((o, before, now) -> {
             missing.say(now.trouble());
             changed();
@@ -169,6 +173,11 @@ public final class MapView extends Region {
     /** Whether the system asks for less motion; then the walk does not run. */
     public BooleanProperty reducedMotion() {
         return reducedMotion;
+    }
+
+    /** What a step has found, to be seen on the ground. */
+    public ObjectProperty<Found> found() {
+        return found;
     }
 
     /** Told whenever a new picture is shown. */
@@ -253,14 +262,14 @@ public final class MapView extends Region {
         }
         plan = now.get().plan().or(() -> plan);
         readout.origin(now.get().yard().frame().origin());
-        layers.look(now.get().yard(), plan);
-        layerList.follow(now.get(), palette);
+        layers.look(now.get().yard(), plan, found.get());
+        layerList.follow(now.get(), found.get(), palette);
         changed();
     }
 
     private void changed() {
         content++;
-        session.results().get().ifPresent(results -> layerList.follow(results, palette));
+        session.results().get().ifPresent(results -> layerList.follow(results, found.get(), palette));
         refresh();
     }
 
@@ -294,6 +303,7 @@ public final class MapView extends Region {
         return new MapPicture.Content(
                 results,
                 plan,
+                found.get(),
                 backdrop.state().get().pixels(),
                 layers.drawn(),
                 layers.shown().get().contains(MapLayer.IMAGE),

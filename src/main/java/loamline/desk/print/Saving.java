@@ -3,6 +3,8 @@ package loamline.desk.print;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import loamline.sheets.SheetOptions;
 
 /** Saves what can be printed or taken along, where the person says. */
 public final class Saving {
@@ -18,6 +20,17 @@ public final class Saving {
     /** Asks where, and saves the walk plan. */
     public void walkPlan() {
         save(Output.WALK_PLAN);
+    }
+
+    /**
+     * Asks where, and saves pages that a step has made.
+     *
+     * @param title what they are, such as {@code Cup sheet}
+     * @param stem of the name to offer, after the yard's
+     * @param pdf the file, given how pages are to be made; not on the screen's thread
+     */
+    public void pages(String title, String stem, Function<SheetOptions, byte[]> pdf) {
+        askWhere.apply("Save " + title, model.fileName(stem + ".pdf")).ifPresent(file -> model.save(title, file, pdf));
     }
 
     /** Asks where, and saves; says so if there is nothing to save yet. */

@@ -33,8 +33,8 @@ final class FaultFinder {
 
     private FaultFinder(Thrown thrown, double[] y, double[] quiet) {
         this.thrown = thrown;
-        this.likelihood = new FaultLikelihood(y, quiet, thrown.mapped().length);
-        this.rates = thrown.mapped().clone();
+        this.likelihood = new FaultLikelihood(y, quiet, thrown.heads().size());
+        this.rates = thrown.mapped();
     }
 
     /**
@@ -57,7 +57,7 @@ final class FaultFinder {
 
     private void take(Suspicion suspicion) {
         named.add(suspicion);
-        thrown.candidates().get(suspicion.head()).stream()
+        thrown.candidates(suspicion.head()).stream()
                 .filter(candidate -> suspicion.fault().equals(Optional.of(candidate.fault())))
                 .forEach(candidate -> rates[suspicion.head()] = candidate.rates());
     }
@@ -91,7 +91,7 @@ final class FaultFinder {
     private Weighed weigh(int head, double sound) {
         double[] asTaken = rates[head];
         Map<Fault.Kind, List<Gain>> gains = new EnumMap<>(Fault.Kind.class);
-        for (Candidate candidate : thrown.candidates().get(head)) {
+        for (Candidate candidate : thrown.candidates(head)) {
             rates[head] = candidate.rates();
             Gain gain = new Gain(candidate.fault(), likelihood.log(rates) - sound);
             gains.computeIfAbsent(candidate.fault().kind(), kind -> new ArrayList<>())

@@ -52,7 +52,7 @@ public record HeadFindings(
         boolean caught = cups.stream().anyMatch(cup -> cup.ml() > 0);
         List<Point> at = cups.stream().map(Cup::at).toList();
         List<HeadPattern> mapped = List.copyOf(heads.values());
-        Thrown thrown = Thrown.of(mapped, at);
+        Thrown thrown = new Thrown(mapped, at);
         boolean reached = IntStream.range(0, mapped.size())
                 .anyMatch(head -> !thrown.reachedBy(head).isEmpty());
         if (!caught || !reached) {
@@ -77,7 +77,7 @@ public record HeadFindings(
             this.cups = cups;
             this.y = cups.stream().mapToDouble(Cup::rateMmH).toArray();
             this.quiet = Noise.quietMmH(cups);
-            this.rates = thrown.mapped().clone();
+            this.rates = thrown.mapped();
             this.freed = new boolean[ids.size()];
         }
 
@@ -88,7 +88,7 @@ public record HeadFindings(
                 if (suspicion.named()) {
                     HeadPattern now = standing(suspicion);
                     standing.set(suspicion.head(), now);
-                    rates[suspicion.head()] = Thrown.rates(now, thrown.at());
+                    rates[suspicion.head()] = thrown.of(now);
                     freed[suspicion.head()] = true;
                 }
             }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.raster.Mask;
 import loamline.water.HeadPattern;
@@ -14,28 +15,21 @@ import loamline.water.HeadPattern;
 /**
  * The rate between the cups: what the heads as found throw, corrected by what the cups near by caught over or under it.
  *
- * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@link #reachM}, the
+ * <p>A place has a rate only as far as readings carry: where the nearest cup is no farther than {@code reachM}, the
  * usual distance from a cup to its neighbour.
  *
- * @param grid its cells
- * @param ratesMmH by cell, mm/h, 0 or more; NaN where no reading carries, and off the turf
+ * @param mmH mm/h, 0 or more; NaN where no reading carries, and off the turf
  * @param reachM how far a reading carries, m
  */
-public record MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
+public record MeasuredRates(Grid mmH, double reachM) {
     /** Side of a cell, m: finer than cups are set. */
-    private static final double CELL_M = 0.25;
+    private static final double CELL_M = 0.1;
+
+    /** Cups that stand kilometres apart are a mistake; they must not cost memory. */
+    private static final double MOST_CELLS_A_SIDE = 500;
 
     /** With fewer cups there is no distance to a neighbour that means anything. */
     private static final int LEAST_CUPS = 3;
-
-    public MeasuredRates {
-        ratesMmH = ratesMmH.clone();
-    }
-
-    @Override
-    public double[] ratesMmH() {
-        return ratesMmH.clone();
-    }
 
     /**
      * Interpolates; empty with fewer than three cups, or all in one place.
@@ -49,25 +43,23 @@ public record MeasuredRates(GridSpec grid, double[] ratesMmH, double reachM) {
         if (at.size() < LEAST_CUPS || reachM == 0) {
             return Optional.empty();
         }
-        GridSpec grid = GridSpec.covering(
-                Box.around(at.stream()).orElseThrow().grown(reachM), Math.max(CELL_M, reachM / MOST_CELLS_A_GAP));
+        Box box = Box.around(at.stream()).orElseThrow().grown(reachM);
+        double longestM = Math.max(box.widthM(), box.heightM());
+        GridSpec grid = GridSpec.covering(box, Math.max(CELL_M, longestM / MOST_CELLS_A_SIDE));
         double[] rest = cups.stream()
                 .mapToDouble(cup -> cup.rateMmH() - thrown(found, cup.at()))
                 .toArray();
-        double[] rates = new double[grid.size()];
-        interpolate(grid, at, rest, reachM, rates);
         Mask mask = Mask.of(grid, turf);
-        for (int cell = 0; cell < rates.length; cell++) {
-            Point middle = grid.centre(cell);
-            rates[cell] = mask.has(cell) && !Double.isNaN(rates[cell])
-                    ? Math.max(0, thrown(found, middle) + rates[cell])
-                    : Double.NaN;
-        }
-        return Optional.of(new MeasuredRates(grid, rates, reachM));
+        return Optional.of(new MeasuredRates(
+                Grid.of(grid, rates -> {
+                    interpolate(grid, at, rest, reachM, rates);
+                    for (int cell = 0; cell < rates.length; cell++) {
+                        double thrown = mask.has(cell) ? thrown(found, grid.centre(cell)) : Double.NaN;
+                        rates[cell] = Math.max(0, thrown + rates[cell]);
+                    }
+                }),
+                reachM));
     }
-
-    /** Cups that stand kilometres apart are a mistake; they must not cost memory. */
-    private static final double MOST_CELLS_A_GAP = 20;
 
     private static double thrown(List<HeadPattern> heads, Point p) {
         return heads.stream().mapToDouble(head -> head.rateMmH(p.x(), p.y())).sum();

@@ -29,7 +29,7 @@ record Witnesses(List<Double> gains, boolean isLone) {
         suspicion
                 .fault()
                 .ifPresent(fault -> faulty[suspicion.head()] =
-                        Thrown.rates(fault.of(thrown.heads().get(suspicion.head())), thrown.at()));
+                        thrown.of(fault.of(thrown.heads().get(suspicion.head()))));
         double share = new OutputFit(faulty, y, quiet, new boolean[rates.length]).noiseShare();
         double[] gains = logs(faulty, y, quiet, share);
         double[] without = logs(sound, y, quiet, share);
