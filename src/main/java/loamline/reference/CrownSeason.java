@@ -24,9 +24,12 @@ public record CrownSeason(MonthDay leafFrom, MonthDay leafUntil, double bareLigh
 
     /** The season of the table that comes with the program. */
     public static CrownSeason usual() {
-        TableRows.Row row = TableRows.of("crown-season.csv").get(0);
+        NamedRow row = PublishedTable.rows("crown-season.csv").get(0);
         return new CrownSeason(
-                MonthDay.parse("--" + row.text(0)), MonthDay.parse("--" + row.text(1)), row.number(2), row.source());
+                MonthDay.parse("--" + row.text("leaf_from")),
+                MonthDay.parse("--" + row.text("leaf_until")),
+                row.number("bare_light"),
+                row.source());
     }
 
     /** Whether deciduous trees are in leaf on a day at a latitude. */

@@ -13,8 +13,9 @@ import loamline.account.Source;
 public record LightClass(String name, double fromHours, String advice, Source source) {
     /** The published classes, darkest first; the first begins at 0. */
     public static List<LightClass> published() {
-        return TableRows.of("light-classes.csv").stream()
-                .map(row -> new LightClass(row.text(0), row.number(1), row.text(2), row.source()))
+        return PublishedTable.rows("light-classes.csv").stream()
+                .map(row ->
+                        new LightClass(row.text("name"), row.number("from_hours"), row.text("advice"), row.source()))
                 .toList();
     }
 
