@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -40,8 +41,8 @@ import loamline.desk.sheet.Step.Start;
 import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.store.NoticesView;
-import loamline.desk.tables.TablesView;
 import loamline.desk.theme.Look;
+import loamline.desk.tables.TablesView;
 import loamline.desk.tool.LineTool;
 import loamline.desk.tool.PointerTool;
 import loamline.desk.tool.SnapToOthers;
@@ -140,7 +141,7 @@ final class Interior {
         sheet.open(last < steps.size() ? last : CORES);
         Optional.ofNullable(kept.get(SIGHT)).flatMap(Sight::of).ifPresent(map::lookAt);
         map.onSight(sight -> remember(SIGHT, sight.map(Sight::numbers)));
-        map.requestFocus();
+        Platform.runLater(map::requestFocus); // after the window has chosen for itself
     }
 
     private static Paper usualPaper() {

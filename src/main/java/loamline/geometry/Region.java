@@ -13,6 +13,8 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.relateng.RelateNG;
+import org.locationtech.jts.operation.relateng.RelatePredicate;
 
 /**
  * Ground: a valid, possibly empty area in the plane, of any number of parts with holes. Immutable; equal when
@@ -67,6 +69,15 @@ public final class Region {
         return of(BufferOp.bufferOp(drawn, radiusM, QUADRANT_SEGMENTS));
     }
 
+    /**
+     * The ground inside a ring that is known not to touch itself.
+     *
+     * @param ring three points or more, in order; nothing is checked or mended
+     */
+    public static Region inside(List<Point> ring) {
+        return new Region(Jts.FACTORY.createMultiPolygon(new Polygon[] {Jts.FACTORY.createPolygon(Jts.ring(ring))}));
+    }
+
     /** Everything that lies in at least one of the regions. */
     public static Region union(Collection<Region> regions) {
         Geometry all = Jts.FACTORY.buildGeometry(
@@ -118,6 +129,11 @@ public final class Region {
     /** Whether a point lies inside or on the border. */
     public boolean covers(Point p) {
         return locator.locate(Jts.coordinate(p)) != Location.EXTERIOR;
+    }
+
+    /** Whether all of another region lies here. */
+    public boolean covers(Region other) {
+        return RelateNG.relate(area, other.area, RelatePredicate.covers());
     }
 
     /** Whether a point lies inside, off the border. */

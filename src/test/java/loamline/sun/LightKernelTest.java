@@ -85,7 +85,7 @@ class LightKernelTest {
         double a = Math.toRadians(azimuth);
         double across = 20 * Math.abs(Math.cos(a)) + 10 * Math.abs(Math.sin(a));
         assertThat(length * across).as("the figure itself").isCloseTo(m2, within(0.01));
-        double cell = 0.05;
+        double cell = 0.1;
         double found = shadowM2(around(40, cell), box(-10, -5, 10, 5, 6), sun(azimuth, elevation)) - 200;
         double perimeter = 2 * (length + across);
         assertThat(found).isCloseTo(m2, within(perimeter * cell / 2));
@@ -98,13 +98,13 @@ class LightKernelTest {
         double r = 3;
         double height = 5;
         Caster sphere = new Caster.Ellipsoid(new Point(0, 0), r, height - r, height + r, 0);
-        GridSpec grid = around(24, 0.05);
+        GridSpec grid = around(24, 0.1);
         float[] light = sum(grid, List.of(sphere), List.of(sun(azimuth, elevation)));
         int[] shaded =
                 IntStream.range(0, light.length).filter(i -> light[i] == 0).toArray();
         double h = Math.toRadians(elevation);
         assertThat(shaded.length * grid.cellAreaM2())
-                .isCloseTo(Math.PI * r * r / Math.sin(h), within(0.05 * Math.PI * r / Math.sin(h)));
+                .isCloseTo(Math.PI * r * r / Math.sin(h), within(0.1 * Math.PI * r / Math.sin(h)));
         double away = height / Math.tan(h);
         double a = Math.toRadians(azimuth + 180);
         assertThat(IntStream.of(shaded)
@@ -134,7 +134,7 @@ class LightKernelTest {
         suns.add(sun(270, 0.4));
         suns.add(sun(0, 60));
         int compared = 0;
-        for (long seed = 0; seed < 25; seed++) {
+        for (long seed = 0; seed < 12; seed++) {
             List<Caster> casters = Scenes.random(seed, 12, width, height);
             for (SunPosition sun : suns) {
                 float[] light = sum(grid, casters, List.of(sun));
@@ -150,7 +150,7 @@ class LightKernelTest {
                 }
             }
         }
-        assertThat(compared).isGreaterThan(500_000);
+        assertThat(compared).isGreaterThan(200_000);
     }
 
     @Test

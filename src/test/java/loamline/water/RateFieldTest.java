@@ -37,8 +37,7 @@ class RateFieldTest {
             Arc arc = i % 3 == 0 ? Arc.of(0, 360) : i % 3 == 1 ? any : quarters;
             Point onLattice = GRID.centre(random.nextInt(GRID.size()));
             Point at = i % 2 == 0 ? onLattice : new Point(random.nextDouble(-4, 32), random.nextDouble(-2, 25));
-            RadialProfile profile =
-                    RadialProfile.of(profiles().get(i % profiles().size()));
+            RadialProfile profile = RadialProfile.of(profiles().get(i % profiles().size()));
             heads.add(new HeadPattern(at, random.nextDouble(0.05, 9), arc, profile, random.nextDouble(1, 20)));
         }
         return heads;
@@ -49,8 +48,7 @@ class RateFieldTest {
         double[] rates = new double[grid.size()];
         for (int i = 0; i < rates.length; i++) {
             Point at = grid.centre(i);
-            rates[i] =
-                    heads.stream().mapToDouble(h -> h.rateMmH(at.x(), at.y())).sum();
+            rates[i] = heads.stream().mapToDouble(h -> h.rateMmH(at.x(), at.y())).sum();
         }
         return rates;
     }
@@ -61,13 +59,12 @@ class RateFieldTest {
 
     private static double[] whole(RateField field) {
         double[] rates = new double[field.grid().size()];
-        field.addTo(rates, Window.of(field.grid()));
+        field.addTo(rates);
         return rates;
     }
 
     private static double tolerance(List<HeadPattern> heads) {
-        return RateKernel.ACCURACY
-                * heads.stream().mapToDouble(HeadPattern::scaleMmH).sum();
+        return RateKernel.ACCURACY * heads.stream().mapToDouble(HeadPattern::scaleMmH).sum();
     }
 
     @Test
@@ -87,7 +84,6 @@ class RateFieldTest {
         HeadPattern far = new HeadPattern(new Point(100, 100), 5, Arc.of(0, 360), RadialProfile.of(Named.CONE), 5);
         assertThat(whole(field(List.of(far)))).containsOnly(0);
         assertThat(whole(field(List.of()))).containsOnly(0);
-        assertThat(field(List.of(far)).at(3, 3)).isZero();
     }
 
     @Test

@@ -30,6 +30,11 @@ public final class TablesView extends BorderPane {
     private static final int MOST_PROBLEMS = 50;
     private static final double PROBLEMS_PX = 96;
 
+    /** Room for a few rows, and for the buttons alone. */
+    private static final double LEAST_PX = 200;
+
+    private static final double EMPTY_PX = 96;
+
     private final TablesModel model;
     private final Supplier<Optional<Path>> askForFile;
     private final ComboBox<Attachment> choice = new ComboBox<>();
@@ -53,6 +58,7 @@ public final class TablesView extends BorderPane {
         none.setText("No " + model.kind().word()
                 + " yet. Bring in a CSV file, paste rows from a spreadsheet, or begin an empty table and type.");
         troubles.setFitToWidth(true);
+        troubles.getStyleClass().add("tables-problems");
         troubles.setMaxHeight(PROBLEMS_PX);
         setTop(bar());
         setCenter(grid);
@@ -136,6 +142,8 @@ public final class TablesView extends BorderPane {
         open.map(Attachment::about).filter(word -> !word.isEmpty()).ifPresent(about::setValue);
         open.ifPresent(table -> grid.show(RawTable.of(table.text())));
         setCenter(open.isPresent() ? grid : none);
+        setMinHeight(open.isPresent() ? LEAST_PX : EMPTY_PX);
+        setMaxHeight(open.isPresent() ? Double.MAX_VALUE : EMPTY_PX);
         problems.getChildren().setAll(lines());
         troubles.setVisible(!problems.getChildren().isEmpty());
         troubles.setManaged(!problems.getChildren().isEmpty());
