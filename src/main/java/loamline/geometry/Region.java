@@ -179,6 +179,14 @@ public final class Region {
                 .toList();
     }
 
+    /**
+     * The region as convex rings that overlap nowhere: a part that is convex as it is, any other as triangles between its
+     * own corners.
+     */
+    public List<List<Point>> convexParts() {
+        return ConvexParts.of(polygons());
+    }
+
     List<Polygon> polygons() {
         return Jts.polygons(area);
     }
