@@ -91,7 +91,8 @@ final class CupsCommand implements Callable<Integer> {
         if (!(throatCm2 > 0 && Double.isFinite(throatCm2))) {
             throw new ParameterException(spec.commandLine(), "--throat must be above 0");
         }
-        List<Concern> concerns = new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
+        List<Concern> concerns =
+                new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
         concerns.addAll(Concern.troubles(yard));
         CupPlan plan = CupPlanner.of(yard, valve, concerns, throatCm2);
         input.report(plan.problems());

@@ -28,7 +28,8 @@ class CupsCommandTest {
         List<String> words = new ArrayList<>(List.of("cups", YARD));
         words.addAll(List.of(more));
         words.addAll(List.of("--out", folder.resolve("out").toString()));
-        return LoamlineCommand.run(new PrintWriter(out, true), new PrintWriter(err, true), words.toArray(String[]::new));
+        return LoamlineCommand.run(
+                new PrintWriter(out, true), new PrintWriter(err, true), words.toArray(String[]::new));
     }
 
     private String file(String name) throws IOException {
@@ -43,7 +44,8 @@ class CupsCommandTest {
 
     @Test
     void tellsTheWeakHeadOfTheDemo() throws IOException {
-        assertThat(run(READINGS, "--valve", "2", "--climate", "demo-data/climate.csv")).isZero();
+        assertThat(run(READINGS, "--valve", "2", "--climate", "demo-data/climate.csv"))
+                .isZero();
         JsonNode cups = new ObjectMapper().readTree(file("cups.json"));
         assertThat(cups.at("/n").asInt()).isEqualTo(24);
         assertThat(cups.at("/suspects/0/head").asText()).isEqualTo("h10");
@@ -70,7 +72,11 @@ class CupsCommandTest {
     @Test
     void withoutAClimateThereAreNoRunTimesAndTheUserIsTold() throws IOException {
         assertThat(run(READINGS, "--valve", "2")).isZero();
-        assertThat(new ObjectMapper().readTree(file("cups.json")).at("/runTimes").size()).isZero();
+        assertThat(new ObjectMapper()
+                        .readTree(file("cups.json"))
+                        .at("/runTimes")
+                        .size())
+                .isZero();
         assertThat(err.toString()).contains("NO_CLIMATE");
     }
 
@@ -83,7 +89,10 @@ class CupsCommandTest {
 
     @Test
     void aDryTestHasWordsWhereItHasNoNumbers() throws IOException {
-        assertThat(run(readings("1,16,30,0,100,10", "2,17,30,0,100,10", "3,18,30,0,100,10", "4,19,30,0,100,10"), "--valve", "2"))
+        assertThat(run(
+                        readings("1,16,30,0,100,10", "2,17,30,0,100,10", "3,18,30,0,100,10", "4,19,30,0,100,10"),
+                        "--valve",
+                        "2"))
                 .isEqualTo(1);
         JsonNode cups = new ObjectMapper().readTree(file("cups.json"));
         assertThat(cups.at("/meanMl").asDouble()).isZero();
@@ -97,8 +106,10 @@ class CupsCommandTest {
     void badRowsAreListedWithTheirLinesAndTheGoodOnesRead() throws IOException {
         assertThat(run(readings("1,16,30,25,100,10", "2,17,30,full,100,10", "3,18,30,,100,10"), "--valve", "2"))
                 .isEqualTo(1);
-        assertThat(err.toString()).contains("readings.csv:3 CSV_CELL_BAD", "readings.csv:4 CSV_CELL_EMPTY", "CUPS_TOO_FEW");
-        assertThat(new ObjectMapper().readTree(file("cups.json")).at("/n").asInt()).isEqualTo(1);
+        assertThat(err.toString())
+                .contains("readings.csv:3 CSV_CELL_BAD", "readings.csv:4 CSV_CELL_EMPTY", "CUPS_TOO_FEW");
+        assertThat(new ObjectMapper().readTree(file("cups.json")).at("/n").asInt())
+                .isEqualTo(1);
     }
 
     @Test

@@ -19,7 +19,10 @@ class ReadingsFileTest {
     }
 
     private static List<String> told(Read<List<Cup>> read) {
-        return read.problems().stream().map(problem -> problem.line("f")).map(ReadingsFileTest::start).toList();
+        return read.problems().stream()
+                .map(problem -> problem.line("f"))
+                .map(ReadingsFileTest::start)
+                .toList();
     }
 
     private static String start(String line) {
@@ -38,7 +41,8 @@ class ReadingsFileTest {
 
     @Test
     void readsTextPastedFromASpreadsheet() {
-        assertThat(read(Frame.local(), "cup\tx_m\ty_m\tml\tthroat_cm2\tminutes", "1\t1\t1\t20\t100\t10").value())
+        assertThat(read(Frame.local(), "cup\tx_m\ty_m\tml\tthroat_cm2\tminutes", "1\t1\t1\t20\t100\t10")
+                        .value())
                 .isPresent();
     }
 
@@ -70,8 +74,9 @@ class ReadingsFileTest {
                         "f:6 READING_ZERO",
                         "f:1 CSV_COLUMN_UNKNOWN");
         assertThat(read.problems().stream().filter(Problem::isError)).hasSize(6);
-        assertThat(read.value().orElseThrow()).singleElement().satisfies(cup -> assertThat(cup.line())
-                .hasValue(7));
+        assertThat(read.value().orElseThrow())
+                .singleElement()
+                .satisfies(cup -> assertThat(cup.line()).hasValue(7));
     }
 
     @Test

@@ -27,17 +27,18 @@ class CupSheetTest {
     private static final double PT_PER_MM = 72 / 25.4;
 
     private static SheetOptions options(Paper paper) {
-        return SheetOptions.usual(
-                paper, paper == Paper.A4 ? UnitSystem.METRIC : UnitSystem.US, "Loamline 9.9.9");
+        return SheetOptions.usual(paper, paper == Paper.A4 ? UnitSystem.METRIC : UnitSystem.US, "Loamline 9.9.9");
     }
 
     private static String text(byte[] pdf, Paper paper) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             document.getPages()
-                    .forEach(page -> assertThat(page.getMediaBox().getWidth() + page.getMediaBox().getHeight())
+                    .forEach(page -> assertThat(page.getMediaBox().getWidth()
+                                    + page.getMediaBox().getHeight())
                             .isCloseTo(
                                     (float) (PT_PER_MM
-                                            * (paper.upright().widthMm() + paper.upright().heightMm())),
+                                            * (paper.upright().widthMm()
+                                                    + paper.upright().heightMm())),
                                     org.assertj.core.api.Assertions.within(1f)));
             return new PDFTextStripper().getText(document);
         }

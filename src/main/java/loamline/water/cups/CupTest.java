@@ -94,8 +94,7 @@ public record CupTest(
     }
 
     private static RunTimes runTimes(Uniformity even, Watering watering) {
-        return RunTimes.of(
-                watering.need(), even.mean(), RunTimeMultiplier.ofLowHalf(even.duLh()), watering.soil());
+        return RunTimes.of(watering.need(), even.mean(), RunTimeMultiplier.ofLowHalf(even.duLh()), watering.soil());
     }
 
     /** The scheduling coefficient in words: a number, or why there is none. */

@@ -24,6 +24,9 @@ final class FaultFinder {
     /** A head is named when it is more likely at fault than not. */
     static final double NAMED = 0.5;
 
+    /** A head that only stands out beside another at fault must do so with this probability. */
+    static final double CLEAR = 0.95;
+
     /** Faults that are looked for one after the other; a valve with more is mended first and tested again. */
     static final int MOST_FAULTS = 3;
 
@@ -65,13 +68,16 @@ final class FaultFinder {
         }
     }
 
-    /** Weighs each head that was taken once more, given the others, and keeps those that are named. */
+    /**
+     * Weighs each head that was taken once more, given the others, and keeps those that are named: one that was less
+     * likely than not when it was taken alone must be so clearly, since two faults are rarer than one.
+     */
     private void lookBack() {
         for (Suspicion before : List.copyOf(taken)) {
             taken.remove(before);
             rates[before.head()] = thrown.mapped()[before.head()];
             round().stream()
-                    .filter(again -> again.head() == before.head() && again.named())
+                    .filter(again -> again.head() == before.head() && again.sure() > (before.named() ? NAMED : CLEAR))
                     .forEach(this::take);
         }
     }

@@ -29,19 +29,21 @@ class CupPlannerTest {
     void laysEnoughCupsInsideTheTurfAndOffTheHeads(String valve) {
         CupPlan plan = CupPlanner.of(PLOVER, valve, List.of(), THROAT_CM2);
         Region turf = Region.union(Zones.of(PLOVER).stream().map(Zone::net).toList());
-        List<HeadPattern> heads = List.copyOf(ValveHeads.of(PLOVER, valve).byId().values());
+        List<HeadPattern> heads =
+                List.copyOf(ValveHeads.of(PLOVER, valve).byId().values());
         assertThat(plan.problems()).isEmpty();
         assertThat(plan.cups()).hasSizeGreaterThanOrEqualTo(CupPlanner.LEAST_CUPS);
         assertThat(plan.cups().size() % 4).isZero();
         for (Point cup : plan.cups()) {
             assertThat(turf.covers(cup)).isTrue();
             assertThat(turf.distanceToEdge(cup)).isGreaterThan(CupPlanner.EDGE_M - ROUNDING_M);
-            assertThat(heads).allSatisfy(head -> assertThat(head.at().distanceTo(cup))
-                    .isGreaterThan(CupPlanner.EDGE_M - ROUNDING_M));
+            assertThat(heads)
+                    .allSatisfy(head ->
+                            assertThat(head.at().distanceTo(cup)).isGreaterThan(CupPlanner.EDGE_M - ROUNDING_M));
         }
-        assertThat(heads).allSatisfy(head -> assertThat(plan.cups().stream()
-                        .filter(cup -> head.reaches(cup.x(), cup.y())))
-                .hasSizeGreaterThanOrEqualTo(HeadFindings.LEAST_CUPS_A_HEAD));
+        assertThat(heads)
+                .allSatisfy(head -> assertThat(plan.cups().stream().filter(cup -> head.reaches(cup.x(), cup.y())))
+                        .hasSizeGreaterThanOrEqualTo(HeadFindings.LEAST_CUPS_A_HEAD));
     }
 
     @Test

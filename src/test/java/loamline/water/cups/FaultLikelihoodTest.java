@@ -64,8 +64,7 @@ class FaultLikelihoodTest {
         RealVector rest = readings.subtract(total.mapMultiply(fitted));
         double squares = rest.dotProduct(inverse.operate(rest));
         double prior = Noise.USUAL_COUNTS * Noise.USUAL * Noise.USUAL;
-        return -0.5 * Math.log(lu.getDeterminant())
-                - 0.5 * (n + Noise.USUAL_COUNTS) * Math.log(prior + squares);
+        return -0.5 * Math.log(lu.getDeterminant()) - 0.5 * (n + Noise.USUAL_COUNTS) * Math.log(prior + squares);
     }
 
     private static RealVector ones(int n) {

@@ -75,7 +75,9 @@ public final class FourHeads {
         List<HeadPattern> real = heads().values().stream().map(each).toList();
         List<Cup> cups = new ArrayList<>();
         for (Point at : grid().subList(0, 24)) {
-            double rate = real.stream().mapToDouble(head -> head.rateMmH(at.x(), at.y())).sum();
+            double rate = real.stream()
+                    .mapToDouble(head -> head.rateMmH(at.x(), at.y()))
+                    .sum();
             cups.add(cup(cups.size(), at, rate * 100 * 20 / 600));
         }
         return cups;

@@ -76,7 +76,8 @@ class HeadFindingsTest {
 
     @Test
     void anArcThatEndsShortIsToldAsTurnedFromTheMap() {
-        HeadFinding part = first(FourHeads.only("h1", head -> head.narrowedTo(45).withOutput(0.5)));
+        HeadFinding part =
+                first(FourHeads.only("h1", head -> head.narrowedTo(45).withOutput(0.5)));
         assertThat(part.head()).isEqualTo("h1");
         assertThat(part.verdict()).isEqualTo(Verdict.TURNED);
     }
@@ -87,7 +88,8 @@ class HeadFindingsTest {
         UnaryOperator<HeadPattern> other = FourHeads.only("h3", head -> head.withOutput(0.3));
         HeadFindings findings = of(FourHeads.readings(head -> other.apply(both.apply(head))));
         assertThat(findings.faults()).extracting(HeadFinding::head).containsExactlyInAnyOrder("h1", "h3");
-        assertThat(findings.faults()).allSatisfy(head -> assertThat(head.factor()).isCloseTo(0.3, within(2 * FACTOR)));
+        assertThat(findings.faults())
+                .allSatisfy(head -> assertThat(head.factor()).isCloseTo(0.3, within(2 * FACTOR)));
     }
 
     @Test

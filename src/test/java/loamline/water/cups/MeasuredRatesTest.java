@@ -21,7 +21,8 @@ class MeasuredRatesTest {
     }
 
     private static MeasuredRates of(List<Cup> cups) {
-        return MeasuredRates.of(cups, List.copyOf(FourHeads.heads().values()), LAWN).orElseThrow();
+        return MeasuredRates.of(cups, List.copyOf(FourHeads.heads().values()), LAWN)
+                .orElseThrow();
     }
 
     @Test
@@ -66,7 +67,11 @@ class MeasuredRatesTest {
                 FourHeads.cup(0, new Point(0, 0), 1),
                 FourHeads.cup(1, new Point(1, 0), 1),
                 FourHeads.cup(2, new Point(40_000, 40_000), 1));
-        assertThat(MeasuredRates.of(cups, List.of(), LAWN).orElseThrow().mmH().spec().size())
+        assertThat(MeasuredRates.of(cups, List.of(), LAWN)
+                        .orElseThrow()
+                        .mmH()
+                        .spec()
+                        .size())
                 .isLessThan(300_000);
     }
 }
