@@ -10,7 +10,13 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "loamline",
         description = "Map a yard, plan where to take soil cores, print the walk, and see where water misses.",
-        subcommands = {CheckCommand.class, ConvertCommand.class, ZonesCommand.class, CoresCommand.class, WaterCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            ConvertCommand.class,
+            ZonesCommand.class,
+            CoresCommand.class,
+            WaterCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND")

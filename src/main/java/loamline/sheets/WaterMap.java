@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
+import loamline.raster.Grid;
 import loamline.scene.Canvas;
 import loamline.scene.Layer;
 import loamline.scene.Legend;
@@ -61,7 +62,9 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
     public byte[] png() {
         Fonts fonts = new Fonts();
         Shown shown = Shown.of(
-                water.rateMmH().map(rate -> Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units())),
+                water.rateMmH()
+                        .map(WaterMap::wet)
+                        .map(rate -> Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units())),
                 water.gaps());
         MapFit fit = fit(shown, fonts);
         SceneOptions drawn = sceneOptions(fit.view(), fonts);
@@ -72,7 +75,8 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
         PaperRect room = fit.place().frame();
         ImagePainter painter =
                 new ImagePainter(fonts, IMAGE_DPI, options.palette().of(Role.PAPER));
-        PaperRect framed = new PaperRect(0, 0, room.widthMm() + 2 * FRAME_MM, room.heightMm() + TITLE_MM + 2 * FRAME_MM);
+        PaperRect framed =
+                new PaperRect(0, 0, room.widthMm() + 2 * FRAME_MM, room.heightMm() + TITLE_MM + 2 * FRAME_MM);
         PaperRect below = new PaperRect(FRAME_MM, FRAME_MM + TITLE_MM, room.widthMm(), room.heightMm());
         return painter.png(painter.image(framed, canvas -> {
             title(canvas);
@@ -80,12 +84,23 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
         }));
     }
 
+    /** Dry turf keeps the colour of turf, so that the wash of the holes shows. */
+    private static Grid wet(Grid rate) {
+        return rate.map(mmH -> mmH > 0 ? mmH : Double.NaN);
+    }
+
     private void title(Canvas canvas) {
         String name = yard.name().isBlank() ? "Water" : yard.name() + ": water";
         canvas.write(Run.plain(
-                new Point(FRAME_MM, FRAME_MM + 3.2), name, TITLE, options.palette().of(Role.INK)));
+                new Point(FRAME_MM, FRAME_MM + 3.2),
+                name,
+                TITLE,
+                options.palette().of(Role.INK)));
         canvas.write(Run.plain(
-                new Point(FRAME_MM, FRAME_MM + 7.2), WORDS, CAUTION, options.palette().of(Role.SOFT)));
+                new Point(FRAME_MM, FRAME_MM + 7.2),
+                WORDS,
+                CAUTION,
+                options.palette().of(Role.SOFT)));
     }
 
     /** Upright before on its side, furniture below the map before beside it: the first of the largest scale. */

@@ -112,8 +112,11 @@ public record HeadPattern(Point at, double radiusM, Arc arc, RadialProfile profi
 
     /** The rate on a place, mm/h; 0 where no water falls. */
     public double rateMmH(double x, double y) {
+        if (!reaches(x, y)) {
+            return 0;
+        }
         double share = Math.min(1, Math.hypot(x - at.x(), y - at.y()) / radiusM);
-        return reaches(x, y) ? scaleMmH() * profile.at(share) : 0;
+        return scaleMmH() * profile.at(share);
     }
 
     /** The same water from another place. */
