@@ -42,13 +42,15 @@ public final class Grid {
 
     /** The grid with another value for every cell that has one; NaN takes it away. */
     public Grid map(DoubleUnaryOperator change) {
-        return of(spec, all -> Arrays.setAll(
-                all, i -> Double.isNaN(values[i]) ? Double.NaN : change.applyAsDouble(values[i])));
+        return of(
+                spec,
+                all -> Arrays.setAll(all, i -> Double.isNaN(values[i]) ? Double.NaN : change.applyAsDouble(values[i])));
     }
 
     /** The value that a share of the cells does not pass, 0 to 1; 1 gives the largest. Empty if no cell has a value. */
     public OptionalDouble quantile(double share) {
-        double[] sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        double[] sorted =
+                Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
         return sorted.length == 0
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(sorted[(int) Math.max(0, Math.ceil(share * sorted.length) - 1)]);

@@ -67,7 +67,10 @@ public final class Water {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted meanwhile
      */
     public Water after(Yard edited) {
-        return of(edited, options, Optional.of(this).filter(before -> ground(edited).equals(ground(yard))));
+        return of(
+                edited,
+                options,
+                Optional.of(this).filter(before -> ground(edited).equals(ground(yard))));
     }
 
     private static List<Feature> ground(Yard yard) {
@@ -78,13 +81,15 @@ public final class Water {
         Lawn lawn = before.map(b -> b.lawn).orElseGet(() -> Lawn.of(yard, options.cellM()));
         Optional<Shadows> shadows = options.obstacles() ? Optional.of(Shadows.of(yard)) : Optional.empty();
         List<Problem> problems = new ArrayList<>();
-        List<SprinklerHead> heads = Shared.of(read(yard, problems).entrySet(), entry -> before.flatMap(
-                        b -> b.placed(entry.getKey()))
-                .orElseGet(() -> SprinklerHead.of(entry.getKey(), entry.getValue(), lawn, shadows, options)));
-        List<Valve> valves = Shared.of(byValve(heads), own -> before.flatMap(
-                        b -> b.valve(own.get(0).head().valve()))
-                .map(known -> known.with(own, lawn))
-                .orElseGet(() -> Valve.of(own, lawn)));
+        List<SprinklerHead> heads = Shared.of(
+                read(yard, problems).entrySet(),
+                entry -> before.flatMap(b -> b.placed(entry.getKey()))
+                        .orElseGet(() -> SprinklerHead.of(entry.getKey(), entry.getValue(), lawn, shadows, options)));
+        List<Valve> valves = Shared.of(
+                byValve(heads),
+                own -> before.flatMap(b -> b.valve(own.get(0).head().valve()))
+                        .map(known -> known.with(own, lawn))
+                        .orElseGet(() -> Valve.of(own, lawn)));
         problems.addAll(Doubts.of(yard, lawn, valves, options));
         return new Water(yard, options, lawn, heads, valves, problems);
     }

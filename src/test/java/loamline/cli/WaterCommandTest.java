@@ -64,8 +64,18 @@ class WaterCommandTest {
         JsonNode water = json("out/water.json");
         assertThat(water.get("valves")).hasSize(3);
         for (String key : List.of(
-                "name", "heads", "flowLpm", "throwAreaM2", "turfAreaM2", "meanMmH", "grossMmH", "duLq", "duLh", "cu",
-                "sc5", "minMmH")) {
+                "name",
+                "heads",
+                "flowLpm",
+                "throwAreaM2",
+                "turfAreaM2",
+                "meanMmH",
+                "grossMmH",
+                "duLq",
+                "duLh",
+                "cu",
+                "sc5",
+                "minMmH")) {
             assertThat(water.get("valves").get(0).has(key)).as(key).isTrue();
         }
         JsonNode coverage = water.get("coverage");
@@ -83,20 +93,30 @@ class WaterCommandTest {
         assertThat(water.get("headToHead")).hasSize(14);
         JsonNode outline = json("out/gaps.geojson").get("features").get(0);
         assertThat(outline.get("geometry").get("type").asText()).isEqualTo("Polygon");
-        assertThat(outline.get("geometry").get("coordinates").get(0).get(0).get(0).asDouble())
+        assertThat(outline.get("geometry")
+                        .get("coordinates")
+                        .get(0)
+                        .get(0)
+                        .get(0)
+                        .asDouble())
                 .isCloseTo(-89.05, within(0.001));
-        json("out/accounts.json").fieldNames().forEachRemaining(pointer -> assertThat(
-                        water.at(pointer).isMissingNode())
-                .as(pointer)
-                .isFalse());
+        json("out/accounts.json")
+                .fieldNames()
+                .forEachRemaining(pointer -> assertThat(water.at(pointer).isMissingNode())
+                        .as(pointer)
+                        .isFalse());
     }
 
     @Test
     void theSameYardGivesTheSameBytes() throws IOException {
-        assertThat(run("water", DEMO, "--out", folder.resolve("a"), "--cell", "0.3m")).isZero();
-        assertThat(run("water", DEMO, "--out", folder.resolve("b"), "--cell", "0.3m")).isZero();
+        assertThat(run("water", DEMO, "--out", folder.resolve("a"), "--cell", "0.3m"))
+                .isZero();
+        assertThat(run("water", DEMO, "--out", folder.resolve("b"), "--cell", "0.3m"))
+                .isZero();
         for (String name : List.of("water.json", "gaps.geojson", "application.tif", "water-map.png", "accounts.json")) {
-            assertThat(Files.mismatch(folder.resolve("a").resolve(name), folder.resolve("b").resolve(name)))
+            assertThat(Files.mismatch(
+                            folder.resolve("a").resolve(name),
+                            folder.resolve("b").resolve(name)))
                     .as(name)
                     .isEqualTo(-1);
         }
@@ -158,12 +178,26 @@ class WaterCommandTest {
     @Test
     void obstaclesAndWindChangeTheAnswer() throws IOException {
         assertThat(run(
-                        "water", DEMO, "--out", folder.resolve("out"), "--cell", "0.5m", "--obstacles", "--drift",
-                        "0.5m", "--drift-to", "0"))
+                        "water",
+                        DEMO,
+                        "--out",
+                        folder.resolve("out"),
+                        "--cell",
+                        "0.5m",
+                        "--obstacles",
+                        "--drift",
+                        "0.5m",
+                        "--drift-to",
+                        "0"))
                 .isZero();
         assertThat(json("out/water.json").get("coverage").get("destinations").findValuesAsText("ground"))
                 .contains("obstacles");
-        assertThat(json("out/water.json").get("gaps").get(0).get("centroid").get(1).asDouble())
+        assertThat(json("out/water.json")
+                        .get("gaps")
+                        .get(0)
+                        .get("centroid")
+                        .get(1)
+                        .asDouble())
                 .isGreaterThan(36.2);
     }
 }

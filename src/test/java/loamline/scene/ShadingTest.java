@@ -68,10 +68,13 @@ class ShadingTest {
         Mark.Shade mark = (Mark.Shade) shading.mark(OPTIONS);
         assertThat(mark.ground()).isEqualTo(new Box(1, 2, 2, 3));
         int top = 0xFF000000 | Ramp.CIVIDIS.at(1).rgb();
-        assertThat(mark.pixels().argb()).containsExactly(top, top, 0xFF000000 | Ramp.CIVIDIS.at(0).rgb(), 0);
+        assertThat(mark.pixels().argb())
+                .containsExactly(top, top, 0xFF000000 | Ramp.CIVIDIS.at(0).rgb(), 0);
         Mark.Shade over = (Mark.Shade) shading.mark(OPTIONS.withWash(0.5));
         assertThat(over.pixels().argb()[0] >>> 24).isEqualTo(204);
-        int grey = ((Mark.Shade) shading.mark(OPTIONS.with(Palette.PRINT.grey()))).pixels().argb()[0];
+        int grey = ((Mark.Shade) shading.mark(OPTIONS.with(Palette.PRINT.grey())))
+                .pixels()
+                .argb()[0];
         assertThat(grey & 0xFF).isEqualTo(grey >> 8 & 0xFF);
     }
 
