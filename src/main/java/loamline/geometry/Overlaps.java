@@ -49,8 +49,9 @@ public final class Overlaps {
         polygonizer.add(Noding.of(all));
         List<Polygon> faces = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
-            faces.add((Polygon) face);
+            faces.add((Polygon) ((Polygon) face).norm());
         }
+        faces.sort(null); // the polygonizer keeps them by identity, in another order every time
         return faces;
     }
 
