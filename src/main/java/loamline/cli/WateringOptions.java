@@ -3,7 +3,6 @@ package loamline.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import loamline.account.Problem;
 import loamline.account.Where;
@@ -12,14 +11,9 @@ import loamline.files.Read;
 import loamline.reference.SoilWater;
 import loamline.reference.TurfCoefficients;
 import loamline.water.cups.Watering;
-import loamline.water.need.EffectiveRain;
 import loamline.water.need.LawnSoil;
 import loamline.water.need.MonthClimate;
-import loamline.water.need.Site;
-import loamline.water.need.WateringNeed;
 import loamline.yard.Yard;
-import loamline.yard.Zone;
-import loamline.yard.Zones;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -72,23 +66,11 @@ final class WateringOptions {
         }
         Read<List<MonthClimate>> read = ClimateFile.read(climate);
         input.report(climate, read.problems());
-        Optional<Site> site = yard.frame().origin().map(place -> new Site(place.latDeg(), elevation.value()));
-        LawnSoil ground = new LawnSoil(
-                soil, 1000 * rootDepth.value(), LawnSoil.USUAL_DEPLETION, steepestPct(yard), OptionalDouble.empty());
         return read.value()
-                .map(months -> new Watering(WateringNeed.of(months, site, turf, EffectiveRain.USDA_SCS), ground));
+                .map(months -> Watering.of(yard, months, turf, soil, 1000 * rootDepth.value(), elevation.value()));
     }
 
     private ParameterException unknown(String option, String known) {
         return new ParameterException(spec.commandLine(), option + " must be one of: " + known);
-    }
-
-    /** The steepest zone: where water runs off first. */
-    private static double steepestPct(Yard yard) {
-        return Zones.of(yard).stream()
-                .map(Zone::slopePct)
-                .flatMapToDouble(OptionalDouble::stream)
-                .max()
-                .orElse(0);
     }
 }

@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -52,8 +53,9 @@ public final class ClimateFile {
         return of(CsvTable.read(file, COLUMNS));
     }
 
-    static Read<List<MonthClimate>> parse(byte[] content) {
-        return of(CsvTable.parse(content, COLUMNS));
+    /** Reads text as it was typed or pasted. */
+    public static Read<List<MonthClimate>> parse(String text) {
+        return of(CsvTable.parse(text.getBytes(StandardCharsets.UTF_8), COLUMNS));
     }
 
     private static Read<List<MonthClimate>> of(CsvTable table) {

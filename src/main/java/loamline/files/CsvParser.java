@@ -35,7 +35,7 @@ final class CsvParser {
     }
 
     /** Whatever occurs most often in the first line that is not blank; in it, only names and separators stand. */
-    private static char separatorOf(String text) {
+    static char separatorOf(String text) {
         String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         return SEPARATORS.stream()
                 .max(Comparator.comparingLong(

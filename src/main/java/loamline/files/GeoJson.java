@@ -10,7 +10,7 @@ import loamline.yard.Yard;
  *
  * <p>Members of ours beside the standard ones: {@code name}, {@code loamlineFrame}, {@code loamlineOrigin}
  * (where the yard's plane touches the earth; with it every coordinate comes back to the last micrometre),
- * {@code loamlineBackdrop}, {@code loamlinePlanning}, in a geometry {@code loamlineReversed} (rings that were drawn against the
+ * {@code loamlineBackdrop}, {@code loamlinePlanning}, {@code loamlineAttachments}, in a geometry {@code loamlineReversed} (rings that were drawn against the
  * right-hand rule), in a feature {@code loamlineAsRead} (what came from a file of another layout and was not
  * understood). A feature's {@code id} is its key.
  */
@@ -27,7 +27,8 @@ public final class GeoJson {
             "loamlineFrame",
             "loamlineOrigin",
             "loamlineBackdrop",
-            "loamlinePlanning");
+            "loamlinePlanning",
+            "loamlineAttachments");
 
     private GeoJson() {}
 

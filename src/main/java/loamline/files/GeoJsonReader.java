@@ -48,6 +48,7 @@ final class GeoJsonReader {
                 FeatureRead.features(read, toYard(frame), log),
                 root.object("loamlineBackdrop").flatMap(BackdropCodec::read),
                 root.object("loamlinePlanning").map(PlanningCodec::read),
+                AttachmentCodec.read(root, "loamlineAttachments"),
                 new Extras(root.others(GeoJson.COLLECTION))));
     }
 

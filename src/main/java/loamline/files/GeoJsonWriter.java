@@ -31,6 +31,7 @@ final class GeoJsonWriter {
                         () -> collection.put("loamlineFrame", GeoJson.LOCAL_METRES));
         yard.backdrop().ifPresent(backdrop -> collection.put("loamlineBackdrop", BackdropCodec.written(backdrop)));
         yard.planning().ifPresent(planning -> collection.put("loamlinePlanning", PlanningCodec.written(planning)));
+        AttachmentCodec.write(yard.attachments(), collection, "loamlineAttachments");
         GeoJson.COLLECTION.addOthers(yard.extras().members(), collection);
         collection.put(
                 "features",

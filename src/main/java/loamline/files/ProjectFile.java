@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *  "origin": [longitude, latitude],          left out for a drawing without a place
  *  "backdrop": {"file": …, "widthPx": …, "heightPx": …, "placement": [a, b, c, d, e, f], …},
  *  "planning": {"kits": 2, "cores": 12, "edgeBufferM": 0.9144, "place": "centre", "seed": 1, …},
+ *  "attachments": [{"sort": "readings", "name": "…", "about": "2", "text": "cup,x_m,y_m,ml\n1,…"}, …],
  *  "features": [
  *   {"key": "f1", "kind": "turf", "properties": {"zone": "front"}, "outline": [[[[x, y], …], hole, …], part, …]},
  *   {"key": "f2", "kind": "fence", "properties": {…}, "line": [[x, y], …]},
@@ -43,8 +44,8 @@ public final class ProjectFile {
     /** How the name of a project file ends. */
     public static final String ENDING = ".loam.json";
 
-    static final JsonNames NAMES =
-            JsonNames.of("format", "schema", "needs", "name", "origin", "backdrop", "planning", "features");
+    static final JsonNames NAMES = JsonNames.of(
+            "format", "schema", "needs", "name", "origin", "backdrop", "planning", "attachments", "features");
 
     private static final String NEEDS = "Loamline 0.1";
 
@@ -76,6 +77,7 @@ public final class ProjectFile {
         yard.frame().origin().ifPresent(origin -> root.put("origin", List.of(origin.lonDeg(), origin.latDeg())));
         yard.backdrop().ifPresent(backdrop -> root.put("backdrop", BackdropCodec.written(backdrop)));
         yard.planning().ifPresent(planning -> root.put("planning", PlanningCodec.written(planning)));
+        AttachmentCodec.write(yard.attachments(), root, "attachments");
         NAMES.addOthers(yard.extras().members(), root);
         root.put("features", yard.features().stream().map(ProjectFile::entry).toList());
         return JsonText.of(root);

@@ -59,6 +59,7 @@ final class ProjectReader {
                 features(root, frame),
                 root.object("backdrop").flatMap(BackdropCodec::read),
                 root.object("planning").map(PlanningCodec::read),
+                AttachmentCodec.read(root, "attachments"),
                 new Extras(root.others(ProjectFile.NAMES)));
     }
 

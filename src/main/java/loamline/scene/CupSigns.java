@@ -27,7 +27,7 @@ final class CupSigns {
         Yard tested = yard.withFeatures(yard.features().stream()
                 .filter(feature -> feature instanceof Head head && head.valve().equals(map.valve()))
                 .toList());
-        HeadSigns.throwsOf(sketch, tested);
+        HeadSigns.throwsOf(sketch, Layer.CUPS, tested);
         cups(sketch, map.cups());
         suspects(sketch, map.heads());
     }
@@ -36,7 +36,7 @@ final class CupSigns {
         cups.forEach(cup -> {
             Pen line = sketch.pen(cup.telling() ? Role.ERROR : Role.INK, cup.telling() ? TELLING_LINE_MM : LINE_MM);
             Path ring = Path.circle(new Point(0, 0), CUP_MM);
-            sketch.add(Layer.CORES, new Mark.Stamp(cup.at(), ring, Paint.both(sketch.ink(Role.PANEL), line)));
+            sketch.add(Layer.CUPS, new Mark.Stamp(cup.at(), ring, Paint.both(sketch.ink(Role.PANEL), line)));
             number(sketch, cup);
             reading(sketch, cup);
             sketch.block(cup.at(), PaperRect.centred(new Point(0, 0), 2 * CUP_MM + LINE_MM, 2 * CUP_MM + LINE_MM));
@@ -48,7 +48,7 @@ final class CupSigns {
         double widthMm = sketch.options().text().widthMm(cup.name(), type);
         double shrink = widthMm > 0 ? Math.min(1, NUMBER_ROOM * CUP_MM / widthMm) : 1;
         Label.Line line = new Label.Line(cup.name(), type.sized(NUMBER_PT * shrink), sketch.ink(Role.INK));
-        sketch.write(Layer.CORES, cup.at(), new Point(0, 0), line);
+        sketch.write(Layer.CUPS, cup.at(), new Point(0, 0), line);
     }
 
     private static void reading(Sketch sketch, CupMap.Cup cup) {
@@ -61,7 +61,7 @@ final class CupSigns {
         Point baseline = new Point(-widthMm / 2, CUP_MM + READING_BELOW_MM + text.capHeightMm(type) / 2);
         Ink ink = sketch.ink(cup.telling() ? Role.ERROR : Role.INK);
         Optional<Ink> halo = Optional.of(sketch.ink(Role.PANEL).at(0.85));
-        sketch.add(Layer.CORES, new Mark.Words(cup.at(), new Run(baseline, cup.reading(), type, ink, halo)));
+        sketch.add(Layer.CUPS, new Mark.Words(cup.at(), new Run(baseline, cup.reading(), type, ink, halo)));
         sketch.block(
                 cup.at(),
                 PaperRect.centred(
@@ -82,6 +82,6 @@ final class CupSigns {
     static void rings(Sketch sketch, List<CupMap.Suspect> heads, double radiusMm) {
         Paint line = Paint.line(sketch.pen(Role.ERROR, SUSPECT_LINE_MM));
         Path ring = Path.circle(new Point(0, 0), radiusMm);
-        heads.forEach(head -> sketch.add(Layer.START, new Mark.Stamp(head.at(), ring, line)));
+        heads.forEach(head -> sketch.add(Layer.CUPS, new Mark.Stamp(head.at(), ring, line)));
     }
 }

@@ -47,12 +47,12 @@ final class HeadSigns {
         }
     }
 
-    static void throwsOf(Sketch sketch, Yard yard) {
+    static void throwsOf(Sketch sketch, Layer layer, Yard yard) {
         Pen pen = Pen.dashed(sketch.ink(Role.INFO), THROW_LINE_MM, 1.2, 0.8);
         yard.all(Head.class)
                 .filter(head -> head.radiusM().isPresent())
                 .forEach(head -> sketch.draw(
-                        Layer.THROWS,
+                        layer,
                         sector(head, head.radiusM().getAsDouble())
                                 .map(p -> p.plus(head.at().x(), head.at().y())),
                         Paint.line(pen)));

@@ -21,6 +21,8 @@ public enum Layer {
     SPOTS,
     /** Turf that no head reaches. */
     HOLES,
+    /** A cup test: cups, heads at fault, the throws of their valve. */
+    CUPS,
     WALK,
     SPARES,
     CORES,

@@ -34,7 +34,7 @@ public final class YardScene {
         sketch.on(Layer.COVERS, s -> GroundSigns.covers(s, yard));
         sketch.on(Layer.BUILDINGS, s -> GroundSigns.buildings(s, yard));
         sketch.on(Layer.RASTER, s -> shown.shading().ifPresent(shading -> s.add(Layer.RASTER, shading.mark(s.options()))));
-        sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, yard));
+        sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, Layer.THROWS, yard));
         sketch.on(Layer.HEADS, s -> HeadSigns.draw(s, yard));
         sketch.on(Layer.BARRIERS, s -> BarrierSigns.draw(s, yard));
         sketch.on(Layer.TREES, s -> TreeSigns.draw(s, yard));
@@ -46,7 +46,7 @@ public final class YardScene {
         sketch.on(Layer.SPARES, s -> CoreSigns.spares(s, dots, CoreSigns.SPARE_MM));
         sketch.on(Layer.CORES, s -> CoreSigns.cores(s, dots, CoreSigns.CORE_MM));
         sketch.on(Layer.START, s -> WalkSigns.starts(s, yard));
-        shown.cups().ifPresent(cups -> CupSigns.draw(sketch, yard, cups));
+        shown.cups().ifPresent(cups -> sketch.on(Layer.CUPS, s -> CupSigns.draw(s, yard, cups)));
         return sketch.scene();
     }
 }

@@ -1,6 +1,5 @@
 package loamline.sheets;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,17 +46,8 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
         Citations citations = new Citations();
         section(column, "Formulas", formulaTable(), formulas(citations), row -> row);
         PRACTICE.forEach(citations::number);
-        column.add(SECTION_MM, heading("Sources"), sources(citations));
+        column.add(SECTION_MM, heading("Sources"), citations.lines(blocks));
         return column.pages(paper, "how these numbers came about", CAUTION);
-    }
-
-    private List<Block> sources(Citations citations) {
-        List<Block> lines = new ArrayList<>();
-        for (String citation : citations.cited) {
-            Block words = blocks.paragraph(citation, Blocks.SMALL, Role.INK);
-            lines.add(blocks.hanging("[" + (lines.size() + 1) + "]", 6, words, Blocks.SMALL));
-        }
-        return lines;
     }
 
     private Block heading(String words) {
@@ -218,21 +208,5 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
             case "totalWalkM" -> "all walks";
             default -> key.chars().allMatch(Character::isDigit) ? "place of a core" : key;
         };
-    }
-
-    /** Numbers sources in the order in which they are met. */
-    private static final class Citations {
-        private final List<String> cited = new ArrayList<>();
-
-        String marks(List<Source> sources) {
-            return sources.stream().map(this::number).collect(Collectors.joining(" "));
-        }
-
-        String number(Source source) {
-            if (!cited.contains(source.citation())) {
-                cited.add(source.citation());
-            }
-            return "[" + (cited.indexOf(source.citation()) + 1) + "]";
-        }
     }
 }

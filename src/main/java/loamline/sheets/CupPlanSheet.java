@@ -30,18 +30,10 @@ public record CupPlanSheet(Yard yard, List<Zone> zones, CupPlan plan, SheetOptio
         Fonts fonts = new Fonts();
         Blocks blocks = new Blocks(fonts, options.palette());
         List<Page> pages = new ArrayList<>();
-        pages.add(new CupMapPage(yard, zones, map(), Optional.empty(), options, blocks)
+        pages.add(new CupMapPage(yard, zones, CupMap.of(plan), Optional.empty(), options, blocks)
                 .page("cup test, valve " + plan.valve(), CAUTION, tiles(blocks)));
         pages.addAll(column(blocks).pages(options.paper().upright(), "readings, valve " + plan.valve(), CAUTION));
         return new Book(yard.name(), "cup test", options, fonts).pdf(pages);
-    }
-
-    private CupMap map() {
-        List<CupMap.Cup> cups = IntStream.range(0, plan.cups().size())
-                .mapToObj(i ->
-                        new CupMap.Cup(Integer.toString(i + 1), "", plan.cups().get(i), false))
-                .toList();
-        return new CupMap(plan.valve(), cups, List.of());
     }
 
     private List<Block> tiles(Blocks blocks) {

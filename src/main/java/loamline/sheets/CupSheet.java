@@ -3,20 +3,15 @@ package loamline.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import loamline.geometry.Point;
 import loamline.scene.CupMap;
 import loamline.scene.Ramp;
 import loamline.scene.Shading;
 import loamline.units.Measure;
-import loamline.water.cups.Cup;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.HeadFinding;
 import loamline.water.cups.Verdict;
-import loamline.yard.Head;
 import loamline.yard.Yard;
 import loamline.yard.Zone;
 
@@ -30,6 +25,9 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
     private static final String CAUTION = "Measured on one day: wind, pressure and hour belong to it. Longer watering"
             + " does not mend a hole; mend first, then test again.";
 
+    /** White in the colours of rates, so that readings are legible on them. */
+    private static final double WHITE = 0.45;
+
     public CupSheet {
         zones = List.copyOf(zones);
     }
@@ -39,7 +37,7 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         Fonts fonts = new Fonts();
         Blocks blocks = new Blocks(fonts, options.palette());
         List<Page> pages = new ArrayList<>();
-        pages.add(new CupMapPage(yard, zones, map(), measured(), options, blocks)
+        pages.add(new CupMapPage(yard, zones, CupMap.of(yard, test), measured(), options, blocks)
                 .page("cup test, valve " + test.valve(), CAUTION, tiles(blocks)));
         pages.addAll(new CupTables(test, new Figures(options.units()), blocks)
                 .pages(options.paper().upright(), "cup test, valve " + test.valve(), CAUTION));
@@ -50,45 +48,6 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         return test.measured()
                 .map(rates ->
                         Shading.of(rates.mmH(), Ramp.CIVIDIS.lighter(WHITE), Measure.DEPTH_RATE, options.units()));
-    }
-
-    private CupMap map() {
-        Set<String> telling = test.findings().faults().stream()
-                .flatMap(head -> head.cups().stream())
-                .collect(Collectors.toSet());
-        List<CupMap.Cup> cups = test.cups().stream()
-                .map(cup -> new CupMap.Cup(cup.name(), reading(cup), cup.at(), telling.contains(cup.name())))
-                .toList();
-        Map<String, Point> places = yard.all(Head.class)
-                .filter(head -> head.valve().equals(test.valve()))
-                .collect(Collectors.toMap(Head::id, Head::at, (first, second) -> first));
-        List<CupMap.Suspect> suspects = test.findings().faults().stream()
-                .filter(head -> places.containsKey(head.head()))
-                .map(head -> new CupMap.Suspect(places.getOrDefault(head.head(), NOWHERE), words(head)))
-                .toList();
-        return new CupMap(test.valve(), cups, suspects);
-    }
-
-    /** White in the colours of rates. */
-    private static final double WHITE = 0.45;
-
-    private static final Point NOWHERE = new Point(0, 0);
-
-    private static String reading(Cup cup) {
-        return String.format(Locale.ROOT, cup.ml() < 10 && cup.ml() > 0 ? "%.1f" : "%.0f", cup.ml());
-    }
-
-    static String words(HeadFinding head) {
-        if (head.verdict() == Verdict.TURNED) {
-            return head.head() + " "
-                    + (head.turnedDeg().isPresent()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    "turned %.0f°",
-                                    head.turnedDeg().getAsDouble())
-                            : "arc short");
-        }
-        return head.head() + " " + head.verdict().word() + ", " + Figures.percent(head.factor(), 0);
     }
 
     private List<Block> tiles(Blocks blocks) {
@@ -130,7 +89,7 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
         }
         return tile.of(
                 faults.size() == 1 ? "Look at this head" : "Look at these heads",
-                faults.stream().map(CupSheet::words).collect(Collectors.joining("; ")),
+                faults.stream().map(CupMap::words).collect(Collectors.joining("; ")),
                 "at fault with a probability of " + Figures.sure(faults.get(0).sure()));
     }
 }

@@ -42,6 +42,11 @@ record Figures(UnitSystem units) {
         return Formatting.format(Measure.SMALL_LENGTH, mm, units).text();
     }
 
+    /** A weight on an area, given in g/m². */
+    String dose(double gM2) {
+        return Formatting.format(Measure.AREAL_RATE, gM2, units).text();
+    }
+
     /** A probe's depth or diameter as people say it, to three digits: 0.75 in, 4 in, 102 mm. */
     String small(double m) {
         double shown = Measure.SMALL_LENGTH.toShown(1000 * m, units);

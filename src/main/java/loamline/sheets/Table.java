@@ -78,15 +78,20 @@ record Table(Blocks blocks, List<Field> fields, double rowMm, boolean ruledUprig
 
     /** A row of words, one for each column; words that are missing leave the cell blank. */
     Block row(List<String> words) {
-        List<Block> cells = IntStream.range(0, Math.min(words.size(), fields.size()))
+        return rowOf(IntStream.range(0, Math.min(words.size(), fields.size()))
                 .mapToObj(i -> cell(fields.get(i), words.get(i)))
-                .toList();
+                .toList());
+    }
+
+    /** A row of blocks, one for each column. */
+    Block rowOf(List<Block> cells) {
         return new Blocks.Drawn(
                 widthMm -> heightMm(cells, new PaperRect(0, 0, widthMm, 0)),
                 (canvas, room) -> draw(canvas, room, cells));
     }
 
-    private Block cell(Field field, String words) {
+    /** Words as they stand in a column. */
+    Block cell(Field field, String words) {
         return field.side() == Blocks.Side.LEFT
                 ? blocks.paragraph(words, field.type(), field.role())
                 : blocks.line(words, field.type(), field.role(), field.side());

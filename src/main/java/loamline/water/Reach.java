@@ -2,7 +2,6 @@ package loamline.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
 
@@ -13,8 +12,8 @@ import loamline.geometry.Region;
  * the region has the area of the arc and lies within {@link #CHORD_ERROR_M} of it everywhere.
  */
 final class Reach {
-    /** How far the drawn rim is off the circle, m: a millimetre, less than anybody sets a head to. */
-    static final double CHORD_ERROR_M = 0.001;
+    /** How far the drawn rim is off the circle, m: three millimetres, less than anybody sets a head to. */
+    static final double CHORD_ERROR_M = 0.003;
 
     /** Chords of the largest circle anybody has use for; more would not show. */
     private static final int MOST_CHORDS = 2000;
@@ -36,6 +35,6 @@ final class Reach {
             double azimuthDeg = head.arc().startDeg() + head.arc().sweepDeg() * i / chords;
             ring.add(head.at().plus(radiusM * Arc.sinDeg(azimuthDeg), radiusM * Arc.sinDeg(azimuthDeg + 90)));
         }
-        return Region.of(Outline.of(ring));
+        return Region.inside(ring);
     }
 }

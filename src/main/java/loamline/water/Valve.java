@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import loamline.geometry.Region;
-import loamline.raster.GridSpec;
 import loamline.raster.Mask;
 
 /**
@@ -86,12 +85,16 @@ record Valve(List<SprinklerHead> heads, Optional<RateField> field, ValveWater fi
             return values;
         }
         Mask turf = lawn.mask().orElseThrow();
-        GridSpec grid = field.grid();
-        for (int i : Mask.of(window.cells(grid), hull).indexes()) {
-            int column = window.column() + i % window.columns();
-            int row = window.row() + i / window.columns();
-            if (turf.has(row * grid.columns() + column)) {
-                values[i] = field.at(column, row);
+        Mask inside = Mask.of(window.cells(field.grid()), hull);
+        double[] line = new double[window.columns()];
+        for (int row = window.row(); row < window.endRow(); row++) {
+            field.read(row, line);
+            int from = window.index(window.column(), row);
+            int whole = row * field.grid().columns() + window.column();
+            for (int i = 0; i < line.length; i++) {
+                if (inside.has(from + i) && turf.has(whole + i)) {
+                    values[from + i] = line[i];
+                }
             }
         }
         return values;

@@ -85,27 +85,41 @@ public final class Water {
         Optional<Shadows> shadows = options.obstacles() ? Optional.of(Shadows.of(yard)) : Optional.empty();
         List<Problem> problems = new ArrayList<>();
         Map<Head, SprinklerHead> heads = new LinkedHashMap<>();
-        yard.all(Head.class).forEach(head -> {
-            HeadPattern.Read read = HeadPattern.of(head, Where.feature(yard.indexOf(head)));
-            problems.addAll(read.problems());
+        Map<Head, HeadPattern> patterns = patterns(yard, problems);
+        List<SprinklerHead> placed = Shared.of(patterns.keySet(), head -> {
             SprinklerHead known = before == null ? null : before.heads.get(head);
-            read.pattern()
-                    .ifPresent(pattern -> heads.put(
-                            head,
-                            known == null ? SprinklerHead.of(head, pattern, lawn, shadows, options) : known));
+            return known == null
+                    ? SprinklerHead.of(head, patterns.get(head), lawn, shadows, options)
+                    : known;
+        });
+        placed.forEach(head -> heads.put(head.head(), head));
+        List<Valve> made = Shared.of(byValve(placed), own -> {
+            Valve known = before == null ? null : before.valves.get(own.get(0).head().valve());
+            return known == null ? Valve.of(own, lawn) : known.with(own, lawn);
         });
         Map<String, Valve> valves = new LinkedHashMap<>();
-        byValve(heads.values()).forEach((name, own) -> {
-            Valve known = before == null ? null : before.valves.get(name);
-            valves.put(name, known == null ? Valve.of(own, lawn) : known.with(own, lawn));
-        });
+        made.forEach(valve -> valves.put(valve.figures().name(), valve));
         problems.addAll(Doubts.of(yard, lawn, valves.values(), options));
         return new Water(yard, options, lawn, heads, valves, List.copyOf(problems));
     }
 
-    private static Map<String, List<SprinklerHead>> byValve(Collection<SprinklerHead> heads) {
+    /** What every head throws that makes sense, in the yard's order; the others become problems. */
+    private static Map<Head, HeadPattern> patterns(Yard yard, List<Problem> problems) {
+        Map<Head, HeadPattern> patterns = new LinkedHashMap<>();
+        for (int i = 0; i < yard.features().size(); i++) {
+            if (yard.features().get(i) instanceof Head head) {
+                HeadPattern.Read read = HeadPattern.of(head, Where.feature(i));
+                problems.addAll(read.problems());
+                read.pattern().ifPresent(pattern -> patterns.put(head, pattern));
+            }
+        }
+        return patterns;
+    }
+
+    private static Collection<List<SprinklerHead>> byValve(List<SprinklerHead> heads) {
         return heads.stream()
-                .collect(Collectors.groupingBy(h -> h.head().valve(), LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(h -> h.head().valve(), LinkedHashMap::new, Collectors.toList()))
+                .values();
     }
 
     /** The figures of every valve. */
@@ -163,8 +177,7 @@ public final class Water {
 
     private Optional<Grid> rates(Collection<Valve> some) {
         return lawn.mask().map(turf -> Grid.of(turf.grid(), values -> {
-            Window whole = Window.of(turf.grid());
-            some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values, whole)));
+            some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values)));
             for (int i = 0; i < values.length; i++) {
                 values[i] = turf.has(i) ? values[i] : Double.NaN;
             }

@@ -17,6 +17,7 @@ import loamline.place.Frame;
  * @param features keys are unique
  * @param backdrop the image underneath, if any
  * @param planning how its cores are to be planned, if anyone has said so
+ * @param attachments tables that belong to the visit
  * @param extras what a file said beyond this
  */
 public record Yard(
@@ -25,10 +26,12 @@ public record Yard(
         List<Feature> features,
         Optional<Backdrop> backdrop,
         Optional<PlanOptions> planning,
+        List<Attachment> attachments,
         Extras extras) {
     /** @throws IllegalArgumentException if two features share a key */
     public Yard {
         features = List.copyOf(features);
+        attachments = List.copyOf(attachments);
         Set<String> keys = new HashSet<>();
         for (Feature feature : features) {
             if (!keys.add(feature.key())) {
@@ -39,7 +42,7 @@ public record Yard(
 
     /** A yard with nothing in it. */
     public static Yard empty(String name, Frame frame) {
-        return new Yard(name, frame, List.of(), Optional.empty(), Optional.empty(), Extras.NONE);
+        return new Yard(name, frame, List.of(), Optional.empty(), Optional.empty(), List.of(), Extras.NONE);
     }
 
     /** All features of one sort, in order. */
@@ -68,22 +71,43 @@ public record Yard(
     }
 
     public Yard withFeatures(List<Feature> changed) {
-        return new Yard(name, frame, changed, backdrop, planning, extras);
+        return new Yard(name, frame, changed, backdrop, planning, attachments, extras);
     }
 
     public Yard withName(String changed) {
-        return new Yard(changed, frame, features, backdrop, planning, extras);
+        return new Yard(changed, frame, features, backdrop, planning, attachments, extras);
+    }
+
+    /** The same numbers in another plane. */
+    public Yard withFrame(Frame changed) {
+        return new Yard(name, changed, features, backdrop, planning, attachments, extras);
     }
 
     public Yard withBackdrop(Optional<Backdrop> changed) {
-        return new Yard(name, frame, features, changed, planning, extras);
+        return new Yard(name, frame, features, changed, planning, attachments, extras);
     }
 
     public Yard withPlanning(PlanOptions changed) {
-        return new Yard(name, frame, features, backdrop, Optional.of(changed), extras);
+        return new Yard(name, frame, features, backdrop, Optional.of(changed), attachments, extras);
+    }
+
+    public Yard withAttachments(List<Attachment> changed) {
+        return new Yard(name, frame, features, backdrop, planning, changed, extras);
+    }
+
+    /** The same with one more table, which takes the place of one of its sort and name about the same thing. */
+    public Yard attaching(Attachment table) {
+        return withAttachments(
+                Stream.concat(attachments.stream().filter(other -> !table.replaces(other)), Stream.of(table))
+                        .toList());
+    }
+
+    /** The tables of a sort, the one attached last at the end. */
+    public List<Attachment> attached(Attachment.Sort sort) {
+        return attachments.stream().filter(table -> table.is(sort)).toList();
     }
 
     public Yard withExtras(Extras changed) {
-        return new Yard(name, frame, features, backdrop, planning, changed);
+        return new Yard(name, frame, features, backdrop, planning, attachments, changed);
     }
 }

@@ -10,7 +10,6 @@ import static loamline.yard.HeadClass.ROTARY;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import loamline.geometry.Box;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
@@ -18,7 +17,6 @@ import loamline.geometry.Polyline;
 import loamline.place.Frame;
 import loamline.place.LonLat;
 import loamline.yard.Barrier;
-import loamline.yard.Extras;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
 import loamline.yard.Yard;
@@ -58,8 +56,7 @@ final class PloverCourt {
         drawBackHeads(draft);
         drawSpots(draft);
         Frame frame = Frame.at(new LonLat(-89.05, 40.35));
-        Yard yard =
-                new Yard("Plover Court 7", frame, draft.features(), Optional.empty(), Optional.empty(), Extras.NONE);
+        Yard yard = Yard.empty("Plover Court 7", frame).withFeatures(draft.features());
         return new DemoYard("plover-court", yard, scenery());
     }
 

@@ -11,7 +11,6 @@ import static loamline.yard.HeadClass.SPRAY;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import loamline.geometry.Box;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
@@ -19,7 +18,6 @@ import loamline.geometry.Polyline;
 import loamline.place.Frame;
 import loamline.place.LonLat;
 import loamline.yard.Barrier;
-import loamline.yard.Extras;
 import loamline.yard.Feature;
 import loamline.yard.Kind;
 import loamline.yard.Yard;
@@ -63,7 +61,7 @@ final class TansyHill {
         drawHeads(draft);
         drawSpots(draft);
         Frame frame = Frame.at(new LonLat(-92.35, 43.05));
-        Yard yard = new Yard("Tansy Hill", frame, draft.features(), Optional.empty(), Optional.empty(), Extras.NONE);
+        Yard yard = Yard.empty("Tansy Hill", frame).withFeatures(draft.features());
         return new DemoYard("tansy-hill", yard, scenery());
     }
 

@@ -126,7 +126,8 @@ public final class WindowDriver implements AutoCloseable {
     private boolean isAtRest() {
         stage.getScene().getRoot().applyCss();
         stage.getScene().getRoot().layout();
-        return session().work().running().get().isEmpty()
+        return map() != null
+                && session().work().running().get().isEmpty()
                 && session().results().get().filter(r -> r.plan().isPresent()).isPresent()
                 && MapProbe.isCurrent(map());
     }

@@ -3,7 +3,6 @@ package loamline.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Month;
 import java.util.List;
@@ -22,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 class ClimateFileTest {
     private static Read<List<MonthClimate>> parse(String... lines) {
-        return ClimateFile.parse(String.join("\n", lines).getBytes(StandardCharsets.UTF_8));
+        return ClimateFile.parse(String.join("\n", lines));
     }
 
     private static MonthClimate only(String... lines) {

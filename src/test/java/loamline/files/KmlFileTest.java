@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import loamline.geometry.Outline;
@@ -32,8 +31,7 @@ class KmlFileTest {
             new CorePlan(1, List.of(), List.of(), List.of(), List.of(), List.of(), new LinkedHashMap<>());
 
     private static Yard yard(Feature... features) {
-        return new Yard(
-                "a & b", PlanFixture.COLUMBUS, List.of(features), Optional.empty(), Optional.empty(), Extras.NONE);
+        return Yard.empty("a & b", PlanFixture.COLUMBUS).withFeatures(List.of(features));
     }
 
     private static Building house(Outline outline) {

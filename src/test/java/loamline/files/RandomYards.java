@@ -19,6 +19,7 @@ import loamline.geometry.Polyline;
 import loamline.geometry.Shape;
 import loamline.place.Frame;
 import loamline.place.LonLat;
+import loamline.yard.Attachment;
 import loamline.yard.Backdrop;
 import loamline.yard.Barrier;
 import loamline.yard.Boundary;
@@ -121,7 +122,15 @@ final class RandomYards {
         Frame frame = isOnEarth
                 ? Frame.at(new LonLat(random.nextDouble() * 360 - 180, random.nextDouble() * 139.8 - 59.9))
                 : Frame.local();
-        return new Yard(text(), frame, features, maybe(this::backdrop), maybe(this::planning), extras());
+        return new Yard(text(), frame, features, maybe(this::backdrop), maybe(this::planning), attachments(), extras());
+    }
+
+    private List<Attachment> attachments() {
+        List<Attachment> tables = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            tables.add(new Attachment(text(), text(), text(), text(), extras()));
+        }
+        return tables;
     }
 
     private Feature feature(Kind kind, String key) {

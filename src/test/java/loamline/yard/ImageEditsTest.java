@@ -107,8 +107,7 @@ class ImageEditsTest {
     @Test
     void anImageThatBringsItsPlaceIsCheckedAndNotMoved() {
         Backdrop placed = IMAGE.withDistances(List.of(), 0);
-        Yard tied = new Yard(
-                "", Frame.at(new LonLat(-89, 40)), List.of(), Optional.of(placed), Optional.empty(), Extras.NONE);
+        Yard tied = Yard.empty("", Frame.at(new LonLat(-89, 40))).withBackdrop(Optional.of(placed));
         Yard after = ImageEdits.measured(tied, TWICE, true);
         assertThat(imageOf(after).placement()).isEqualTo(IMAGE.placement());
         assertThat(imageOf(after).scaleErrorRel()).isZero();
@@ -119,8 +118,9 @@ class ImageEditsTest {
     @Test
     void inAYardTiedToTheEarthWhatIsDrawnStaysWhereItIs() {
         Turf turf = turf("front", box(20, 10, 24, 12));
-        Yard tied = new Yard(
-                "", Frame.at(new LonLat(-89, 40)), List.of(turf), Optional.of(IMAGE), Optional.empty(), Extras.NONE);
+        Yard tied = Yard.empty("", Frame.at(new LonLat(-89, 40)))
+                .withFeatures(List.of(turf))
+                .withBackdrop(Optional.of(IMAGE));
         Yard after = ImageEdits.measured(tied, TWICE, true);
         assertThat(imageOf(after).placement().pixelM()).isCloseTo(0.2, within(1e-12));
         assertThat(after.features()).isEqualTo(tied.features());

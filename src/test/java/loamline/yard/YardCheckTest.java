@@ -185,8 +185,7 @@ class YardCheckTest {
         String local = YardCheck.of(yard(turf("x", "x", crossing))).get(0).message();
         assertThat(local).contains("in the north-east at [30.00, 18.00]");
         Yard onEarth = yard(turf("x", "x", crossing));
-        onEarth = new Yard(
-                "", Frame.at(new LonLat(-83, 40)), onEarth.features(), Optional.empty(), Optional.empty(), Extras.NONE);
+        onEarth = onEarth.withFrame(Frame.at(new LonLat(-83, 40)));
         // 30 m east and 18 m north of [-83, 40] on the ellipsoid: GeographicLib-Java 2.1
         String lon = "%.7f".formatted(Geodesic.WGS84.Direct(40, -83, 90, 30).lon2);
         String lat = "%.7f".formatted(Geodesic.WGS84.Direct(40, -83, 0, 18).lat2);

@@ -12,7 +12,7 @@ public final class YardFixtures {
     private YardFixtures() {}
 
     public static Yard yard(Feature... features) {
-        return new Yard("test", Frame.local(), List.of(features), Optional.empty(), Optional.empty(), Extras.NONE);
+        return Yard.empty("test", Frame.local()).withFeatures(List.of(features));
     }
 
     public static Turf turf(String zone, double... xy) {

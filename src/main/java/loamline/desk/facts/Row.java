@@ -9,16 +9,16 @@ import loamline.units.Formatted;
  *
  * @param unit may be empty
  */
-record Row(String name, String value, String unit, Optional<Why> why) {
-    static Row of(String name, Formatted formatted, Account why) {
+public record Row(String name, String value, String unit, Optional<Why> why) {
+    public static Row of(String name, Formatted formatted, Account why) {
         return new Row(name, formatted.number(), formatted.unit(), Optional.of(Why.of(why)));
     }
 
-    static Row of(String name, Formatted formatted, Optional<Account> why) {
+    public static Row of(String name, Formatted formatted, Optional<Account> why) {
         return new Row(name, formatted.number(), formatted.unit(), why.map(Why::of));
     }
 
-    static Row plain(String name, String value, String unit) {
+    public static Row plain(String name, String value, String unit) {
         return new Row(name, value, unit, Optional.empty());
     }
 }

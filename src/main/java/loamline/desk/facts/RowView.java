@@ -9,12 +9,12 @@ import javafx.scene.layout.VBox;
 import loamline.desk.theme.Words;
 
 /** A fact on a line: name, number flush right, unit in soft ink; behind Why, the account of the number. */
-final class RowView extends VBox {
+public final class RowView extends VBox {
     private final Label value = new Label();
     private final Label unit = new Label();
     private final VBox account = new VBox(6);
 
-    RowView(Row row) {
+    public RowView(Row row) {
         getStyleClass().add("fact");
         Label name = Words.wrapped(row.name());
         name.setMinWidth(0);

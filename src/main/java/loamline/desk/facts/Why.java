@@ -7,7 +7,7 @@ import loamline.account.Account;
 import loamline.account.Source;
 
 /** An account in words: formula, what was put in, what it means, where it comes from. */
-record Why(String formula, String inputs, String note, String sources) {
+public record Why(String formula, String inputs, String note, String sources) {
     private static final MathContext SHOWN = new MathContext(6);
 
     static Why of(Account account) {

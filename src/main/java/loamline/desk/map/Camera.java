@@ -2,7 +2,6 @@ package loamline.desk.map;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import loamline.geometry.Box;
 import loamline.geometry.Point;
 
 /** Where the map looks, and how it is moved. Pixels are logical and count from the map's upper left corner. */
@@ -24,14 +23,12 @@ final class Camera {
         return viewport.get();
     }
 
-    void fit(Box box) {
-        Viewport now = now();
-        viewport.set(Viewport.fitting(box, now.widthPx(), now.heightPx()));
+    void centreOn(Point place) {
+        look(new Sight(place, now().metresPerPx()));
     }
 
-    void centreOn(Point place) {
-        Viewport now = now();
-        viewport.set(new Viewport(place, now.metresPerPx(), now.widthPx(), now.heightPx()));
+    void look(Sight sight) {
+        viewport.set(now().looking(sight));
     }
 
     void resize(double widthPx, double heightPx) {

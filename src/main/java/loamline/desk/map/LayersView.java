@@ -25,6 +25,7 @@ final class LayersView extends VBox {
     private final ScreenText text = new ScreenText();
     private final ToggleButton head = new ToggleButton("Layers");
     private final VBox rows = new VBox();
+    private final AmountsLegend legend = new AmountsLegend();
     private final Slider opacity = new Slider(0, 1, 1);
     private final List<Row> list = new ArrayList<>();
     private Set<MapLayer> drawnFor = Set.of();
@@ -74,6 +75,8 @@ final class LayersView extends VBox {
         rows.getChildren().add(row);
         if (layer == MapLayer.IMAGE) {
             rows.getChildren().add(opacity);
+        } else if (layer == MapLayer.AMOUNTS) {
+            rows.getChildren().add(legend);
         }
     }
 
@@ -107,10 +110,11 @@ final class LayersView extends VBox {
     }
 
     /** Follows what there is to show. */
-    void follow(Results results, Palette palette) {
+    void follow(Results results, Found found, Palette palette) {
         Set<MapLayer> available = layers.available().get();
         list.forEach(row -> row.offer(available.contains(row.layer)));
         followImage(results);
+        legend.show(found, palette, session.units().get(), text);
         Optional<Palette> wanted = Optional.of(palette);
         if (!wanted.equals(drawnIn) || !available.equals(drawnFor)) {
             drawnIn = wanted;

@@ -20,6 +20,7 @@ public enum MapLayer {
     LABELS("Labels"),
     HEADS("Heads"),
     THROWS("Throw of heads"),
+    AMOUNTS("Water, sun"),
     SPOTS("Spots"),
     STRATA("Strata"),
     CORES("Cores, walk");
@@ -43,7 +44,8 @@ public enum MapLayer {
                 Set.of(Layer.BOUNDARY, Layer.TURF, Layer.COVERS, Layer.BUILDINGS, Layer.BARRIERS, Layer.TREES);
             case LABELS -> Set.of(Layer.LABELS);
             case HEADS -> Set.of(Layer.HEADS);
-            case THROWS -> Set.of(Layer.THROWS, Layer.RASTER, Layer.HOLES);
+            case THROWS -> Set.of(Layer.THROWS);
+            case AMOUNTS -> Set.of(Layer.RASTER, Layer.HOLES, Layer.CUPS);
             case SPOTS -> Set.of(Layer.SPOTS);
             case STRATA -> Set.of(Layer.STRATA);
             case CORES -> Set.of(Layer.WALK, Layer.SPARES, Layer.CORES, Layer.START);
@@ -51,13 +53,14 @@ public enum MapLayer {
     }
 
     /** Whether there is anything to show. */
-    public boolean isIn(Yard yard, Optional<CorePlan> plan) {
+    public boolean isIn(Yard yard, Optional<CorePlan> plan, Found found) {
         return switch (this) {
             case IMAGE -> yard.backdrop().isPresent();
             case OUTLINES, LABELS -> !yard.features().isEmpty();
             case HEADS -> any(yard, Head.class::isInstance);
             case THROWS ->
                 any(yard, f -> f instanceof Head head && head.radiusM().isPresent());
+            case AMOUNTS -> !found.isNothing();
             case SPOTS -> any(yard, f -> f instanceof KeepAway || f instanceof Trouble);
             case STRATA ->
                 plan.stream()

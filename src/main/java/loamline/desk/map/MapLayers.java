@@ -35,14 +35,14 @@ public final class MapLayers {
     }
 
     /** Looks again at what there is to show. */
-    void look(Yard yard, Optional<CorePlan> plan) {
-        EnumSet<MapLayer> found = EnumSet.noneOf(MapLayer.class);
+    void look(Yard yard, Optional<CorePlan> plan, Found found) {
+        EnumSet<MapLayer> there = EnumSet.noneOf(MapLayer.class);
         for (MapLayer layer : MapLayer.values()) {
-            if (layer.isIn(yard, plan)) {
-                found.add(layer);
+            if (layer.isIn(yard, plan, found)) {
+                there.add(layer);
             }
         }
-        available.set(set(found));
+        available.set(set(there));
     }
 
     /** The layers of the scene that are to be drawn. */

@@ -43,11 +43,13 @@ record MapPicture(Ask asked, WritableImage image) {
      * Everything that is drawn.
      *
      * @param plan cores and walk; the last ones while new ones are being planned
+     * @param found what a step has found
      * @param pixels the image underneath, as far as it is read
      */
     record Content(
             Results results,
             Optional<CorePlan> plan,
+            Found found,
             Optional<ImagePixels> pixels,
             Set<Layer> layers,
             boolean imageShown,

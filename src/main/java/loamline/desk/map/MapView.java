@@ -4,9 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
@@ -50,6 +53,7 @@ public final class MapView extends Region {
     private final LayersView layerList;
     private final MissingImage missing = new MissingImage(() -> this.find.run());
     private final Rectangle window = new Rectangle();
+    private final ObjectProperty<Found> found = new SimpleObjectProperty<>(Found.NOTHING);
     private final BooleanProperty reducedMotion = new SimpleBooleanProperty();
     private Palette palette = Palette.LIGHT;
     private Optional<CorePlan> plan = Optional.empty();
@@ -64,6 +68,9 @@ public final class MapView extends Region {
 
     /** The view of the whole yard; as long as it is the one there is, it is made anew for each size of the map. */
     private Optional<Viewport> whole = Optional.empty();
+
+    /** Where a yard that comes is to be looked at; empty to show all of it. */
+    private Optional<Sight> wanted = Optional.empty();
 
     /** Finds what is to be selected at a place. */
     public interface Picker {
@@ -103,6 +110,7 @@ public final class MapView extends Region {
         });
         session.selection().addListener((o, before, now) -> drawOverlay());
         layers.shown().addListener((o, before, now) -> changed());
+        found.addListener((o, before, now) -> follow(session.results().get()));
         backdrop.state().addListener((o, before, now) -> {
             missing.say(now.trouble());
             changed();
@@ -167,6 +175,11 @@ public final class MapView extends Region {
         return reducedMotion;
     }
 
+    /** What a step has found, to be seen on the ground. */
+    public ObjectProperty<Found> found() {
+        return found;
+    }
+
     /** Told whenever a new picture is shown. */
     void onPicture(Runnable told) {
         picture.onShown(told);
@@ -192,19 +205,27 @@ public final class MapView extends Region {
 
     /** Shows all of the ground, moved aside from under the list of layers as far as there is room. */
     private void fit(Box ground) {
-        show(ground);
-        Viewport view = camera.now();
-        double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
-        double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
-        camera.pan(-Math.max(0, Math.min(covered, room)), 0);
-        whole = Optional.of(camera.now());
+        if (getWidth() > 0 && getHeight() > 0) {
+            Viewport view = Viewport.fitting(
+                    ground, camera.now().widthPx(), camera.now().heightPx());
+            double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
+            double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
+            Viewport moved = view.moved(-Math.max(0, Math.min(covered, room)), 0);
+            whole = Optional.of(moved);
+            camera.look(moved.sight());
+        }
     }
 
-    /** Shows a part of the ground, as large as fits. */
-    public void show(Box ground) {
-        if (getWidth() > 0 && getHeight() > 0) {
-            camera.fit(ground);
-        }
+    /** Told where the map looks whenever that changes; nothing as long as it shows the whole yard. */
+    public void onSight(Consumer<Optional<Sight>> told) {
+        camera.viewport()
+                .addListener((o, before, now) ->
+                        told.accept(whole.equals(Optional.of(now)) ? Optional.empty() : Optional.of(now.sight())));
+    }
+
+    /** Looks there once the yard that is being opened is there. */
+    public void lookAt(Sight sight) {
+        wanted = Optional.of(sight);
     }
 
     /** The folder of the yard's file, from which its image is named. */
@@ -241,14 +262,14 @@ public final class MapView extends Region {
         }
         plan = now.get().plan().or(() -> plan);
         readout.origin(now.get().yard().frame().origin());
-        layers.look(now.get().yard(), plan);
-        layerList.follow(now.get(), palette);
+        layers.look(now.get().yard(), plan, found.get());
+        layerList.follow(now.get(), found.get(), palette);
         changed();
     }
 
     private void changed() {
         content++;
-        session.results().get().ifPresent(results -> layerList.follow(results, palette));
+        session.results().get().ifPresent(results -> layerList.follow(results, found.get(), palette));
         refresh();
     }
 
@@ -271,7 +292,8 @@ public final class MapView extends Region {
         if (!fitted && extent().isPresent()) {
             fitted = true;
             if (!seen || session.shown().get().features().isEmpty()) {
-                fit();
+                wanted.ifPresentOrElse(camera::look, this::fit);
+                wanted = Optional.empty();
             }
         }
         seen = seen || session.results().get().isPresent();
@@ -281,6 +303,7 @@ public final class MapView extends Region {
         return new MapPicture.Content(
                 results,
                 plan,
+                found.get(),
                 backdrop.state().get().pixels(),
                 layers.drawn(),
                 layers.shown().get().contains(MapLayer.IMAGE),

@@ -4,9 +4,11 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.Group;
 import javafx.scene.image.ImageView;
+import javafx.util.Duration;
 import loamline.desk.map.MapPicture.Ask;
 import loamline.desk.map.MapPicture.Content;
 import loamline.geometry.Box;
@@ -22,10 +24,15 @@ final class PictureLayer extends Group {
     /** How far a picture reaches beyond the window, as a share of the window. */
     private static final double OVERSCAN = 0.25;
 
+    private static final double REST_MS = 300;
+
     /** Pixels of a picture, at most: 48 MB. A large, fine screen gets less margin. */
     private static final double MOST_PX = 12e6;
 
     private final PictureMaker maker = new PictureMaker();
+    /** The picture of the whole yard waits until the map has been at rest for this long. */
+    private final PauseTransition rest = new PauseTransition(Duration.millis(REST_MS));
+
     private final ImageView wholeView = new ImageView();
     private final ImageView nearView = new ImageView();
     private final AtomicReference<@Nullable Ask> wanted = new AtomicReference<>();
@@ -70,6 +77,7 @@ final class PictureLayer extends Group {
     /** Forgets the pictures of another yard, and those of it that are still being drawn. */
     void clear(long content) {
         oldest = content;
+        rest.stop();
         near = Optional.empty();
         whole = Optional.empty();
         asked = Optional.empty();
@@ -110,8 +118,9 @@ final class PictureLayer extends Group {
         afterShown.run();
         boolean known = whole.filter(w -> w.asked().content() == drawn.asked().content())
                 .isPresent();
-        if (!known && wanted.get() == null) {
-            reach.ifPresent(box -> drawing.execute(() -> drawWhole(drawn.asked(), box)));
+        if (!known) {
+            rest.setOnFinished(e -> reach.ifPresent(box -> drawing.execute(() -> drawWhole(drawn.asked(), box))));
+            rest.playFromStart();
         }
     }
 

@@ -61,6 +61,16 @@ record Viewport(Point middle, double metresPerPx, double widthPx, double heightP
         return new Viewport(middle.plus(-dxPx * metresPerPx, dyPx * metresPerPx), metresPerPx, widthPx, heightPx);
     }
 
+    /** Where it looks, without its size. */
+    Sight sight() {
+        return new Sight(middle, metresPerPx);
+    }
+
+    /** The window over other ground, as far as it may be zoomed. */
+    Viewport looking(Sight sight) {
+        return new Viewport(sight.middle(), clamped(sight.metresPerPx()), widthPx, heightPx);
+    }
+
     Viewport resized(double newWidthPx, double newHeightPx) {
         return new Viewport(middle, metresPerPx, newWidthPx, newHeightPx);
     }

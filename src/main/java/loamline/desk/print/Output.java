@@ -51,8 +51,12 @@ enum Output {
 
     /** A name for the file, made from the yard's; signs that file systems dislike become dashes. */
     String fileName(String yardName) {
+        return fileName(yardName, stem + ending);
+    }
+
+    static String fileName(String yardName, String end) {
         String name = yardName.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return (name.isEmpty() ? "" : name + "-") + stem + ending;
+        return (name.isEmpty() ? "" : name + "-") + end;
     }
 
     /** Why this cannot be made; blank if it can. */

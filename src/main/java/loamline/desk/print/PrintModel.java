@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -98,6 +99,11 @@ public final class PrintModel {
         return output.fileName(session.shown().get().name());
     }
 
+    /** The same for anything else. */
+    String fileName(String end) {
+        return Output.fileName(session.shown().get().name(), end);
+    }
+
     /** Makes a file in the background; it is replaced whole or not at all. */
     void save(Output output, Path file) {
         Optional<Printable> ready = printable();
@@ -105,20 +111,35 @@ public final class PrintModel {
             said.set("There are no cores to print yet.");
             return;
         }
+        write(output.title(), file, () -> output.bytes(ready.get()));
+    }
+
+    /** Makes pages in the background, as they are to be made now. */
+    void save(String title, Path file, Function<SheetOptions, byte[]> pdf) {
+        SheetOptions options = options();
+        write(title, file, () -> pdf.apply(options));
+    }
+
+    private void write(String title, Path file, Bytes bytes) {
         said.set("");
         session.work()
                 .latest(
-                        "save " + output,
+                        "save " + title,
                         "Writing " + file.getFileName(),
-                        () -> written(output, ready.get(), file),
+                        () -> written(title, bytes, file),
                         said::set);
     }
 
-    private static String written(Output output, Printable printable, Path file) {
+    /** What is written to a file. */
+    private interface Bytes {
+        byte[] get() throws IOException;
+    }
+
+    private static String written(String title, Bytes content, Path file) {
         try {
-            byte[] bytes = output.bytes(printable);
+            byte[] bytes = content.get();
             AtomicFiles.write(file, out -> out.write(bytes));
-            return output.title() + " saved to " + file;
+            return title + " saved to " + file;
         } catch (IOException e) {
             return file + " " + FileTrouble.of(e).message();
         }

@@ -1,9 +1,7 @@
 package loamline.desk.print;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -14,25 +12,24 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import loamline.desk.theme.Written;
 import loamline.sheets.Paper;
 
 /** The tools of the Print step: how pages are made, and one button for every file that can be taken along. */
 public final class PrintStep extends VBox {
     private final PrintModel model;
-    private final BiFunction<String, String, Optional<Path>> askWhere;
+    private final Saving saving;
 
-    /** @param askWhere given a title and a file name, the file to write, if the person does not turn back */
-    public PrintStep(PrintModel model, BiFunction<String, String, Optional<Path>> askWhere) {
+    public PrintStep(PrintModel model, Saving saving) {
         super(8);
         this.model = model;
-        this.askWhere = askWhere;
+        this.saving = saving;
         getStyleClass().add("print-step");
         Button plan = new Button("Save walk plan …");
         plan.getStyleClass().add("primary");
         plan.setMaxWidth(Double.MAX_VALUE);
         plan.setAccessibleHelp("Saves the walk plan as a PDF (Ctrl+P)");
-        plan.setOnAction(e -> save(Output.WALK_PLAN));
+        plan.setOnAction(e -> saving.save(Output.WALK_PLAN));
         Label also = new Label("Also save");
         also.getStyleClass().add("group-title");
         getChildren().addAll(plan, fields(), also);
@@ -51,7 +48,7 @@ public final class PrintStep extends VBox {
     private GridPane fields() {
         ComboBox<Paper> paper = new ComboBox<>();
         paper.getItems().setAll(Paper.values());
-        paper.setConverter(new PaperNames());
+        paper.setConverter(Written.as(each -> each == Paper.A4 ? "A4" : "Letter"));
         paper.valueProperty().bindBidirectional(model.paper());
         DatePicker date = new DatePicker();
         date.setPromptText("by hand");
@@ -81,34 +78,7 @@ public final class PrintStep extends VBox {
         button.setMaxWidth(Double.MAX_VALUE);
         button.setTooltip(new Tooltip(output.kind()));
         button.setAccessibleHelp(output.kind());
-        button.setOnAction(e -> save(output));
+        button.setOnAction(e -> saving.save(output));
         return button;
-    }
-
-    /** Asks where, and saves. */
-    public void saveWalkPlan() {
-        save(Output.WALK_PLAN);
-    }
-
-    private void save(Output output) {
-        String refusal = model.printable().map(output::refusal).orElse("There are no cores to print yet.");
-        if (refusal.isEmpty()) {
-            askWhere.apply("Save " + output.title(), model.fileName(output))
-                    .ifPresent(file -> model.save(output, file));
-        } else {
-            model.say(refusal);
-        }
-    }
-
-    private static final class PaperNames extends StringConverter<Paper> {
-        @Override
-        public String toString(Paper paper) {
-            return paper == Paper.A4 ? "A4" : "Letter";
-        }
-
-        @Override
-        public Paper fromString(String name) {
-            return name.equals("A4") ? Paper.A4 : Paper.LETTER;
-        }
     }
 }

@@ -1,7 +1,6 @@
 package loamline.desk.session;
 
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -56,14 +55,30 @@ public final class Session {
         }
     }
 
+    /** Zones and problems are shown as soon as they are there; the cores are planned without waiting for that. */
     private void measure() {
         Yard yard = shown.get();
-        work.latest("plan", "Measuring the ground", "Try again", progress -> Results.ground(yard), ground -> {
-            if (yard.equals(shown.get())) {
-                results.set(results.get().or(() -> Optional.of(ground)));
-                plan();
-            }
-        });
+        work.latest(
+                "plan",
+                "Planning the cores",
+                "Try again",
+                progress -> {
+                    Results ground = Results.ground(yard);
+                    work.tell(() -> take(ground));
+                    return ground.planned();
+                },
+                this::take);
+    }
+
+    /** Takes up what was computed, unless the yard has moved on or more is known of it. */
+    private void take(Results computed) {
+        boolean more = results.get()
+                .filter(there ->
+                        there.yard().equals(computed.yard()) && there.plan().isPresent())
+                .isPresent();
+        if (!more && computed.yard().equals(shown.get())) {
+            results.set(Optional.of(computed));
+        }
     }
 
     /** One edit, undone as one; an edit that changes nothing is none. */
@@ -95,9 +110,11 @@ public final class Session {
         compute();
     }
 
-    /** Ends a preview that led to nothing. */
+    /** Ends a preview that led to nothing, if there is one. */
     public void dropPreview() {
-        become(history.get());
+        if (!shown.get().equals(history.get().now())) {
+            become(history.get());
+        }
     }
 
     private void become(History changed) {
@@ -130,12 +147,7 @@ public final class Session {
         if (ground.plan().isPresent()) {
             return;
         }
-        Consumer<Results> show = planned -> {
-            if (planned.yard().equals(shown.get())) {
-                results.set(Optional.of(planned));
-            }
-        };
-        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(), show);
+        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(), this::take);
     }
 
     /** The yard with all that was done to it; what undo and redo move through. */

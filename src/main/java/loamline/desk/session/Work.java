@@ -21,7 +21,8 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  * <p>Work of several sorts runs at once; of one sort only the newest. A job that is replaced or cancelled has its
  * thread interrupted, and whatever it still brings is dropped: a result is handed over only by the job that is
  * current at that moment, on the screen's thread. A job that fails or is cancelled leaves a {@link Job.Stopped}
- * until one of its sort is started again. All methods are called on the screen's thread.
+ * until one of its sort is started again. All methods but {@link #tell} are called on
+ * the screen's thread.
  */
 public final class Work {
     /** Progress is shown in steps of this share, so that a busy job does not flood the screen. */
@@ -73,6 +74,11 @@ public final class Work {
         current.put(sort, run);
         show();
         run.start();
+    }
+
+    /** Does something on the screen's thread; for work that has something to show before it is done. */
+    public void tell(Runnable news) {
+        onScreen.accept(news);
     }
 
     /** Gives up what runs of a sort and says so; nothing if none does. */

@@ -56,7 +56,8 @@ public final class SheetView extends ScrollPane {
         fill();
     }
 
-    private void fill() {
+    /** Tells anew what every step has come to. */
+    public void fill() {
         session.results()
                 .get()
                 .ifPresent(results ->

@@ -13,7 +13,6 @@ import loamline.desk.session.Results;
 import loamline.desk.theme.PressRow;
 import loamline.desk.theme.Words;
 import loamline.units.UnitSystem;
-import org.jspecify.annotations.Nullable;
 
 /** A step of the sheet: its sign, title and result as one button, and its tools beneath while it is open. */
 final class StepView extends VBox {
@@ -24,7 +23,6 @@ final class StepView extends VBox {
     private final Label result = Words.wrapped("", "soft");
     private final VBox start = new VBox(8);
     private final StackPane tools = new StackPane();
-    private @Nullable Node made;
     private String sentence = "";
     private boolean open;
 
@@ -56,14 +54,8 @@ final class StepView extends VBox {
         getStyleClass().remove("step-open");
         if (now) {
             getStyleClass().add("step-open");
-            tools.getChildren().setAll(made());
+            tools.getChildren().setAll(step.tools().get());
         }
-    }
-
-    private Node made() {
-        Node ready = made == null ? step.tools().get() : made;
-        made = ready;
-        return ready;
     }
 
     void show(Results results, UnitSystem units) {

@@ -72,6 +72,13 @@ public final class Commands {
     public static final Command MIRROR_ACROSS = new Command(
             "Mirror across a line …", "", context -> taking(context, LineTool.mirroring(), feature -> true));
 
+    public static final Command TURN_RIGHT = turn("Turn right a quarter", "Ctrl+R", 90);
+
+    public static final Command TURN_LEFT = turn("Turn left a quarter", "Ctrl+Shift+R", -90);
+
+    public static final Command TURN_ABOUT =
+            new Command("Turn about a place …", "", context -> taking(context, LineTool.turning(), feature -> true));
+
     public static final Command MIRROR_SIDEWAYS =
             new Command("Mirror left to right", "Ctrl+H", context -> mirrored(context, 0, 1));
 
@@ -93,8 +100,9 @@ public final class Commands {
                             SELECT_KIND,
                             JOIN,
                             CUT_ALONG,
-                            turn("Turn right a quarter", "Ctrl+R", 90),
-                            turn("Turn left a quarter", "Ctrl+Shift+R", -90),
+                            TURN_RIGHT,
+                            TURN_LEFT,
+                            TURN_ABOUT,
                             MIRROR_SIDEWAYS,
                             MIRROR_UPSIDE,
                             MIRROR_ACROSS,
@@ -115,11 +123,7 @@ public final class Commands {
         return ALL.indexOf(command) >= ALL.size() - AreaKinds.ALL.size();
     }
 
-    /** Turns the selection about its middle, clockwise, degrees. */
-    public static Command turn(double clockwiseDeg) {
-        return turn("Turn", "", clockwiseDeg);
-    }
-
+    /** Turns the selection about its middle. */
     private static Command turn(String label, String shortcut, double clockwiseDeg) {
         return onSome(
                 label,

@@ -11,11 +11,12 @@ import loamline.geometry.Polyline;
 import loamline.yard.Combine;
 import loamline.yard.Naming;
 import loamline.yard.Reshape;
+import loamline.yard.Yard;
 
 /**
- * Draws a line to cut what is selected along it, or to mirror it across. Each click sets a place; Enter or a double
- * click ends the cut, the second place ends the mirror's line. Backspace takes a place back, Esc a place, else the
- * tool.
+ * Draws a line to cut what is selected along it, to mirror it across, or to turn it: about the first place, so that
+ * what lies towards the second comes to lie towards the third. Each click sets a place; Enter or a double click ends
+ * the cut, the last place that is needed ends the others. Backspace takes a place back, Esc a place, else the tool.
  *
  * @param use what the line is for
  * @param places set so far, any two in a row apart
@@ -25,8 +26,19 @@ import loamline.yard.Reshape;
 public record LineTool(Use use, List<Point> places, Optional<Point> aim, SnapHook snap) implements Tool {
     /** What the line is for. */
     enum Use {
-        CUT,
-        MIRROR
+        CUT(2, Integer.MAX_VALUE, "Click along the cut, right across what is selected. Enter or a double click cuts."),
+        MIRROR(2, 2, "Click two places of the line to mirror across."),
+        TURN(3, 3, "Click what to turn about, then a place, then where it is to come.");
+
+        private final int least;
+        private final int most;
+        private final String hint;
+
+        Use(int least, int most, String hint) {
+            this.least = least;
+            this.most = most;
+            this.hint = hint;
+        }
     }
 
     public LineTool {
@@ -41,6 +53,11 @@ public record LineTool(Use use, List<Point> places, Optional<Point> aim, SnapHoo
     /** Mirrors what is selected. */
     public static LineTool mirroring() {
         return new LineTool(Use.MIRROR, List.of(), Optional.empty(), SnapHook.NONE);
+    }
+
+    /** Turns what is selected. */
+    public static LineTool turning() {
+        return new LineTool(Use.TURN, List.of(), Optional.empty(), SnapHook.NONE);
     }
 
     /** The same with its places drawn to something. */
@@ -67,7 +84,7 @@ public record LineTool(Use use, List<Point> places, Optional<Point> aim, SnapHoo
         }
         LineTool longer =
                 withPlaces(Stream.concat(places.stream(), Stream.of(at)).toList());
-        return use == Use.MIRROR && longer.places().size() == 2 ? longer.finished(around) : Step.to(longer);
+        return longer.places().size() == use.most ? longer.finished(around) : Step.to(longer);
     }
 
     private Step keyed(Input.KeyName key, Surroundings around) {
@@ -85,19 +102,33 @@ public record LineTool(Use use, List<Point> places, Optional<Point> aim, SnapHoo
     }
 
     private Step finished(Surroundings around) {
-        if (places.size() < 2) {
-            return Step.to(this, new Effect.Say("Set at least two places."));
+        if (places.size() < use.least) {
+            return Step.to(this, new Effect.Say("Set " + (use.least - places.size()) + " more."));
         }
         Set<String> keys = Set.copyOf(around.selection().keys());
-        String called = Naming.called(around.yard(), keys);
-        if (use == Use.MIRROR) {
-            var after = Reshape.mirrored(around.yard(), keys, places.get(0), places.get(1));
-            return Step.to(withPlaces(List.of()), new Effect.Edit("mirror " + called, after), new Effect.Done());
-        }
+        return switch (use) {
+            case MIRROR -> done("mirror ", Reshape.mirrored(around.yard(), keys, places.get(0), places.get(1)), around);
+            case TURN -> done("turn ", Reshape.turned(around.yard(), keys, places.get(0), turnDeg()), around);
+            case CUT -> cut(keys, around);
+        };
+    }
+
+    private Step done(String verb, Yard after, Surroundings around) {
+        String called =
+                Naming.called(around.yard(), Set.copyOf(around.selection().keys()));
+        return Step.to(withPlaces(List.of()), new Effect.Edit(verb + called, after), new Effect.Done());
+    }
+
+    /** From the second place to the third round the first, clockwise, degrees. */
+    private double turnDeg() {
+        return Reshape.azimuth(places.get(0), places.get(2)) - Reshape.azimuth(places.get(0), places.get(1));
+    }
+
+    private Step cut(Set<String> keys, Surroundings around) {
         return Combine.cut(around.yard(), keys, new Polyline(places))
                 .map(cut -> Step.to(
                         withPlaces(List.of()),
-                        new Effect.Edit("cut " + called, cut.yard()),
+                        new Effect.Edit("cut " + Naming.called(around.yard(), keys), cut.yard()),
                         new Effect.Select(Selection.ofFeatures(cut.keys())),
                         new Effect.Done()))
                 .orElse(Step.to(
@@ -123,8 +154,6 @@ public record LineTool(Use use, List<Point> places, Optional<Point> aim, SnapHoo
 
     @Override
     public String hint() {
-        return use == Use.CUT
-                ? "Click along the cut, right across what is selected. Enter or a double click cuts."
-                : "Click two places of the line to mirror across.";
+        return use.hint;
     }
 }

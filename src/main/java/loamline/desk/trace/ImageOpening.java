@@ -81,13 +81,7 @@ record ImageOpening(Optional<Yard> placed, String words, Optional<Yard> byScale)
             String words = (warnings + " " + warnings(under.problems())).strip();
             return under.value()
                     .map(backdrop -> new ImageOpening(
-                            Optional.of(new Yard(
-                                    yard.name(),
-                                    frame,
-                                    yard.features(),
-                                    Optional.of(backdrop),
-                                    yard.planning(),
-                                    yard.extras())),
+                            Optional.of(yard.withFrame(frame).withBackdrop(Optional.of(backdrop))),
                             words,
                             Optional.empty()))
                     .orElseGet(() -> refused(under.problems().get(0).message()));

@@ -1,10 +1,8 @@
 package loamline.desk.trace;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -15,14 +13,12 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import loamline.account.Account;
+import loamline.desk.theme.Written;
 import loamline.desk.tool.AssistTool;
 import loamline.yard.Kind;
 
@@ -88,7 +84,7 @@ public final class TraceStep extends VBox {
         opacity.valueChangingProperty().addListener((o, before, now) -> opacityMoved());
         tolerance.valueProperty().addListener((o, before, now) -> assistWith(kind.getValue(), now.doubleValue()));
         kind.getItems().setAll(AssistTool.KINDS);
-        kind.setConverter(new KindNames());
+        kind.setConverter(Written.as(each -> each.name().charAt(0) + each.word().substring(1)));
         kind.setAccessibleText("What it is traced as");
         kind.valueProperty().addListener((o, before, now) -> assistWith(now, tolerance.getValue()));
         kind.setMaxWidth(Double.MAX_VALUE);
@@ -225,28 +221,6 @@ public final class TraceStep extends VBox {
         doubts.setText(String.join("\n", now.doubts()));
     }
 
-    /** Lets images be dropped on something, as on the map. */
-    public void takeDropsOn(Node target) {
-        target.addEventHandler(DragEvent.DRAG_OVER, e -> {
-            if (images(e).findAny().isPresent()) {
-                e.acceptTransferModes(TransferMode.COPY);
-                e.consume();
-            }
-        });
-        target.addEventHandler(DragEvent.DRAG_DROPPED, e -> {
-            Optional<Path> dropped = images(e).findFirst();
-            dropped.ifPresent(model::open);
-            if (dropped.isPresent()) {
-                e.setDropCompleted(true);
-                e.consume();
-            }
-        });
-    }
-
-    private static Stream<Path> images(DragEvent e) {
-        return e.getDragboard().getFiles().stream().map(file -> file.toPath()).filter(TraceModel::isImage);
-    }
-
     private static VBox group(Node... nodes) {
         VBox box = new VBox(8, nodes);
         box.setFillWidth(true);
@@ -306,17 +280,5 @@ public final class TraceStep extends VBox {
     private static void show(Node node, ObservableValue<Boolean> when) {
         node.visibleProperty().bind(when);
         node.managedProperty().bind(when);
-    }
-
-    private static final class KindNames extends StringConverter<Kind> {
-        @Override
-        public String toString(Kind kind) {
-            return kind == null ? "" : kind.name().charAt(0) + kind.word().substring(1);
-        }
-
-        @Override
-        public Kind fromString(String name) {
-            return Kind.valueOf(name.toUpperCase(Locale.ROOT));
-        }
     }
 }

@@ -53,10 +53,10 @@ class MapModelTest {
     @Test
     void layersWithNothingToShowAreNotOffered() {
         MapLayers layers = new MapLayers();
-        layers.look(YARD, Optional.empty());
+        layers.look(YARD, Optional.empty(), Found.NOTHING);
         assertThat(layers.available().get())
                 .containsExactlyInAnyOrder(MapLayer.OUTLINES, MapLayer.LABELS, MapLayer.SPOTS, MapLayer.CORES);
-        layers.look(yard().withBackdrop(Optional.of(IMAGE)), Optional.empty());
+        layers.look(yard().withBackdrop(Optional.of(IMAGE)), Optional.empty(), Found.NOTHING);
         assertThat(layers.available().get()).containsExactly(MapLayer.IMAGE);
     }
 

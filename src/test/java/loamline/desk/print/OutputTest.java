@@ -43,13 +43,7 @@ class OutputTest {
     }
 
     private static Yard onEarth(Yard yard) {
-        return new Yard(
-                yard.name(),
-                Frame.at(new LonLat(-93, 45)),
-                yard.features(),
-                yard.backdrop(),
-                yard.planning(),
-                yard.extras());
+        return yard.withFrame(Frame.at(new LonLat(-93, 45)));
     }
 
     @Test

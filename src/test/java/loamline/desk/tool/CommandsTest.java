@@ -107,12 +107,20 @@ class CommandsTest {
     }
 
     @Test
+    void theThirdPlaceTurns() {
+        desk.select("tree").run(Commands.TURN_ABOUT).send(press(25, 15), press(25, 25), press(15, 15));
+        Point at = (Point) desk.yard().feature("tree").orElseThrow().shape().orElseThrow();
+        assertThat(at.distanceTo(new Point(15, 15))).isLessThan(1e-9);
+        assertThat(desk.label()).isEqualTo("turn tree");
+    }
+
+    @Test
     void mirroringSidewaysAndTurningKeepTheMiddle() {
         desk.select("bed", "head").run(Commands.MIRROR_SIDEWAYS);
         assertThat(desk.yard().feature("head").orElseThrow().shape()).contains(new Point(20, 4));
         desk.run(Commands.MIRROR_SIDEWAYS);
         assertThat(desk.yard()).isEqualTo(SmallYard.YARD);
-        desk.run(Commands.turn(180)).run(Commands.turn(-180));
+        desk.run(Commands.TURN_RIGHT).run(Commands.TURN_LEFT);
         assertThat(desk.yard()).isEqualTo(SmallYard.YARD);
     }
 

@@ -78,11 +78,7 @@ class EditingLawsTest {
     private static void act(Desk desk, Random random) {
         switch (random.nextInt(5)) {
             case 0 -> desk.run(pick(Commands.all(), random));
-            case 1 ->
-                desk.run(
-                        random.nextBoolean()
-                                ? Commands.rename("N" + random.nextInt(9))
-                                : Commands.turn(random.nextInt(720) - 360));
+            case 1 -> desk.run(Commands.rename("N" + random.nextInt(9)));
             case 2 -> choose(desk, random);
             case 3 -> desk.send(new Input.Key(pick(List.of(KeyName.values()), random), held(random)));
             default -> pointer(desk, random);

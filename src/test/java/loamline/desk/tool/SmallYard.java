@@ -78,13 +78,8 @@ final class SmallYard {
     static final KeepAway SPOT = new KeepAway("spot", 1, "", new Point(25, 5), Extras.NONE);
     static final Unknown ODD = new Unknown("odd", new Extras(Map.of("type", "Feature")));
 
-    static final Yard YARD = new Yard(
-            "small",
-            Frame.local(),
-            List.of(LOT, LAWN, BED, FENCE, HEAD, TREE, SPOT, ODD),
-            Optional.empty(),
-            Optional.empty(),
-            Extras.NONE);
+    static final Yard YARD =
+            Yard.empty("small", Frame.local()).withFeatures(List.of(LOT, LAWN, BED, FENCE, HEAD, TREE, SPOT, ODD));
 
     private SmallYard() {}
 

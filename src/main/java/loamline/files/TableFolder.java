@@ -1,0 +1,77 @@
+package loamline.files;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import loamline.account.Problem;
+import loamline.account.Where;
+import loamline.reference.NamedRow;
+import loamline.reference.SoilTables;
+
+/**
+ * A folder with a user's own tables.
+ *
+ * <p>Each file has the name of a published table (such as {@code soil-ranges.csv}) and its columns, in any order. Rows
+ * replace the published rows whose first cell is the same, so one file can change one guideline and leave the others;
+ * all else is added. Files of other names are left alone. A table that makes no sense is reported and left out as a whole.
+ */
+public final class TableFolder {
+    private TableFolder() {}
+
+    /** The published tables with those of a folder; problems name file and line. */
+    public static Read<SoilTables> read(Path folder) {
+        List<Problem> problems = new ArrayList<>();
+        SoilTables tables = SoilTables.published();
+        try {
+            for (Path file : inside(folder)) {
+                String name = String.valueOf(file.getFileName());
+                if (SoilTables.names().contains(name)) {
+                    tables = with(tables, name, file, problems);
+                }
+            }
+            return new Read<>(java.util.Optional.of(tables), problems);
+        } catch (IOException e) {
+            return Read.failed(List.of(FileTrouble.of(e)));
+        }
+    }
+
+    /** In the order of their names, since a source may be named by a later table. */
+    private static Iterable<Path> inside(Path folder) throws IOException {
+        TreeSet<Path> files = new TreeSet<>();
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.csv")) {
+            found.forEach(files::add);
+        }
+        return files;
+    }
+
+    private static SoilTables with(SoilTables tables, String name, Path file, List<Problem> problems) {
+        List<String> columns = List.copyOf(tables.rows(name).get(0).cells().keySet());
+        List<CsvColumn<String>> keys = columns.stream().map(CsvColumn::text).toList();
+        CsvTable read = CsvTable.read(file, List.copyOf(keys));
+        read.problems()
+                .forEach(p -> problems.add(new Problem(p.severity(), p.code(), p.where(), name + ": " + p.message())));
+        List<NamedRow> rows =
+                read.rows().stream().map(row -> named(name, row, columns, keys)).toList();
+        try {
+            return tables.with(name, rows);
+        } catch (IllegalArgumentException e) {
+            problems.add(Problem.error(
+                    "TABLE_BAD", Where.WHOLE, name + ": " + e.getMessage() + "; the published table is used"));
+            return tables;
+        }
+    }
+
+    private static NamedRow named(String name, CsvRow row, List<String> columns, List<CsvColumn<String>> keys) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < columns.size(); i++) {
+            cells.put(columns.get(i), row.get(keys.get(i)).orElse(""));
+        }
+        return new NamedRow(name, row.line(), cells);
+    }
+}
