@@ -220,10 +220,19 @@ class YardSceneTest {
         Shown everything = new Shown(
                 Optional.of(PLAN),
                 Optional.of(Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, UnitSystem.US)),
-                List.of(new Gap("g1", Region.of(Outline.of(3, 3, 8, 3, 8, 8)), "Front")));
+                List.of(new Gap("g1", Region.of(Outline.of(3, 3, 8, 3, 8, 8)), "Front")),
+                Optional.empty());
         SceneOptions all = options(200).with(EnumSet.allOf(Layer.class));
         assertThat(YardScene.of(YARD, Zones.of(YARD), everything, all).layers().keySet())
-                .containsExactly(Layer.values());
+                .containsExactlyElementsOf(EnumSet.complementOf(EnumSet.of(Layer.CUPS)));
+    }
+
+    @Test
+    void aCupTestStandsInThePlaceOfCores() {
+        CupMap cups = new CupMap("1", List.of(new CupMap.Cup("7", "12", new Point(5, 5), false)), List.of());
+        Scene scene = YardScene.of(YARD, Zones.of(YARD), Shown.of(cups, Optional.empty()), options(200));
+        assertThat(words(scene, Layer.CUPS)).contains("7", "12");
+        assertThat(scene.layers()).doesNotContainKeys(Layer.CORES, Layer.WALK);
     }
 
     @Test

@@ -125,8 +125,8 @@ final class WaterWords {
 
     /** What the cups measured. */
     static List<Row> measured(CupTest test, UnitSystem units) {
-        Rows rows = new Rows(test.accounts(), "/", units)
-                .amount("Net rate", Measure.DEPTH_RATE, test.meanMmH(), "meanMmH");
+        Rows rows =
+                new Rows(test.accounts(), "/", units).amount("Net rate", Measure.DEPTH_RATE, test.meanMmH(), "meanMmH");
         return evenness(rows, test.uniformity()).list();
     }
 
