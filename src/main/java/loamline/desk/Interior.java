@@ -1,6 +1,7 @@
 package loamline.desk;
 
 import java.nio.file.Path;
+import java.time.Year;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -53,6 +55,8 @@ import loamline.desk.trace.ImageDrops;
 import loamline.desk.trace.ImageTracer;
 import loamline.desk.trace.TraceModel;
 import loamline.desk.trace.TraceStep;
+import loamline.desk.sun.SunModel;
+import loamline.desk.sun.SunStep;
 import loamline.desk.water.WaterModel;
 import loamline.desk.water.WaterStep;
 import loamline.desk.zones.ZonesStep;
@@ -73,6 +77,7 @@ final class Interior {
     private static final String SIGHT = "sight";
     private static final int TRACE = 0;
     private static final int CORES = 2;
+    private static final String SUN = "Sun";
     private static final String WATER = "Water";
     private static final int MOST_STEPS = 9;
 
@@ -88,6 +93,7 @@ final class Interior {
     private final TraceModel traced;
     private final PrintModel printed;
     private final Saving saving;
+    private final SunModel sun;
     private final WaterModel water;
     private final List<Step> steps;
     private final SheetView sheet;
@@ -113,6 +119,7 @@ final class Interior {
         printed = new PrintModel(session, usualPaper(), program);
         saving = new Saving(printed, this::askWhere);
         ImageDrops.takeOn(map, traced);
+        sun = new SunModel(session, Year.now().getValue());
         water = new WaterModel(session);
         steps = steps();
         sheet = new SheetView(session, steps);
@@ -166,6 +173,13 @@ final class Interior {
                                 "Trace the turf first",
                                 () -> openStep(TRACE)))
                         .inHand(() -> CoreTool.IDLE),
+                Step.of(SUN, (results, units) -> sun.line(results, units), () -> new SunStep(session, sun))
+                        .startingWith(results -> lacking(
+                                results.zones().isEmpty(),
+                                "Hours of sun are counted on the turf.",
+                                "Trace the turf first",
+                                () -> openStep(TRACE)))
+                        .inHand(Interior::pointer),
                 Step.of(
                                 WATER,
                                 (results, units) -> water.line(results, units),
@@ -257,16 +271,24 @@ final class Interior {
     private void settle() {
         Step step = steps.get(sheet.open().get());
         host.settle(step.tool().get());
-        boolean water = step.title().equals(WATER);
         map.found().unbind();
         map.found().set(Found.NOTHING);
-        if (water) {
-            map.found().bind(this.water.found());
+        Optional<ObservableValue<Found>> found = found(step.title());
+        found.ifPresent(map.found()::bind);
+        boolean cores = found.isEmpty();
+        if (map.layers().shown().get().contains(MapLayer.CORES) != cores) {
+            map.layers().show(MapLayer.CORES, cores);
+            map.layers().show(MapLayer.STRATA, cores);
         }
-        if (water == map.layers().shown().get().contains(MapLayer.CORES)) {
-            map.layers().show(MapLayer.CORES, !water);
-            map.layers().show(MapLayer.STRATA, !water);
-        }
+    }
+
+    /** What a step shows on the ground, where others show cores. */
+    private Optional<ObservableValue<Found>> found(String step) {
+        return switch (step) {
+            case WATER -> Optional.of(water.found());
+            case SUN -> Optional.of(sun.found());
+            default -> Optional.empty();
+        };
     }
 
     /** Takes up the tool that cuts the outlines of the selected zone. */
@@ -319,7 +341,8 @@ final class Interior {
         });
         host.said().addListener((o, before, now) -> said.set(now));
         session.results().addListener((o, before, now) -> showMiddle());
-        water.known().addListener((o, before, now) -> sheet.fill());
+        List.of(sun.known(), water.known())
+                .forEach(known -> known.addListener((o, before, now) -> sheet.fill()));
         facts.folded().set(desk.settings().get().folded().contains(FACTS));
         facts.folded().addListener((o, before, now) -> rememberFold(now));
         desk.store().said().addListener((o, before, now) -> said.set(now));

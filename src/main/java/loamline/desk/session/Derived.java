@@ -19,6 +19,7 @@ public final class Derived<T> {
     private final String sort;
     private final String words;
     private final BiFunction<Yard, Optional<Of<T>>, T> how;
+    private boolean stale;
     private final ReadOnlyObjectWrapper<Optional<Of<T>>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /**
@@ -43,6 +44,12 @@ public final class Derived<T> {
         }
     }
 
+    /** Works it out again, as something else than the yard has changed that it follows from. */
+    public void again() {
+        stale = true;
+        follow(session.results().get());
+    }
+
     private boolean isUnderWay() {
         return session.work().running().get().stream()
                 .anyMatch(job -> job.sort().equals(sort));
@@ -50,7 +57,8 @@ public final class Derived<T> {
 
     private void begin(Yard yard) {
         Optional<Of<T>> before = value.get();
-        if (before.filter(of -> of.yard().equals(yard)).isEmpty()) {
+        if (stale || before.filter(of -> of.yard().equals(yard)).isEmpty()) {
+            stale = false;
             session.work().latest(sort, words, () -> new Of<>(yard, how.apply(yard, before)), this::take);
         }
     }

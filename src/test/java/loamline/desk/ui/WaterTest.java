@@ -53,8 +53,12 @@ class WaterTest {
             window.session().selection().set(Selection.ofFeatures(round));
             return round;
         });
-        window.fill("Radius of throw", "30 ft").settle();
+        window.fill("Radius", "30 ft").settle();
         window.until("the hole to close", () -> window.reads("No holes"));
+        onScreen(() -> {
+            window.map().requestFocus();
+            return window;
+        });
         window.keys(KeyCode.SHORTCUT, KeyCode.Z).settle();
         window.until("the hole to come back", () -> window.reads("1 hole, 103 ft²"));
     }
