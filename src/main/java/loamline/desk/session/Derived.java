@@ -9,7 +9,8 @@ import loamline.yard.Yard;
 /**
  * Something that follows from the yard on show and is worked out in the background, also while the yard is in motion:
  * what is under way is finished and shown before the newest yard has its turn, so that a drag is followed as fast as
- * the machine can. What was there before stays until the next is ready; another yard begins with nothing.
+ * the machine can. What was there before stays until the next is ready; another yard begins with nothing, and its
+ * cores are planned first.
  */
 public final class Derived<T> {
     /** What came of a yard. */
@@ -39,7 +40,7 @@ public final class Derived<T> {
     private void follow(Optional<Results> now) {
         if (now.isEmpty()) {
             value.set(Optional.empty());
-        } else if (!isUnderWay()) {
+        } else if (!isUnderWay() && (value.get().isPresent() || now.get().plan().isPresent())) {
             begin(now.get().yard());
         }
     }

@@ -11,7 +11,9 @@ enum Season {
     EQUINOX("Spring and fall, 21 March and September", List.of(MonthDay.of(3, 21), MonthDay.of(9, 21))),
     GROWING(
             "Growing season, April to October",
-            IntStream.rangeClosed(4, 10).mapToObj(month -> MonthDay.of(month, 15)).toList()),
+            IntStream.rangeClosed(4, 10)
+                    .mapToObj(month -> MonthDay.of(month, 15))
+                    .toList()),
     MIDWINTER("Midwinter, 21 December", List.of(MonthDay.of(12, 21)));
 
     private final String title;

@@ -61,8 +61,8 @@ public final class SunModel {
                 session,
                 "sun",
                 "Following the sun",
-                (yard, before) -> SunStudy.of(
-                        yard, new SunRequest(dates, SunRequest.USUAL_STEP, SunRequest.USUAL_CELL_M)));
+                (yard, before) ->
+                        SunStudy.of(yard, new SunRequest(dates, SunRequest.USUAL_STEP, SunRequest.USUAL_CELL_M)));
         season.addListener((o, before, now) -> {
             dates = now.in(year);
             derived.again();
@@ -82,12 +82,9 @@ public final class SunModel {
     }
 
     private Found seen(SunStudy study) {
-        Grid shown = minute.get().isPresent()
-                ? light(study, minute.get().getAsInt())
-                : study.hours();
+        Grid shown = minute.get().isPresent() ? light(study, minute.get().getAsInt()) : study.hours();
         Measure measure = minute.get().isPresent() ? Measure.PERCENT : Measure.TIME_HOURS;
-        return new Found(
-                Optional.of(new Found.Amounts(shown, Ramp.CIVIDIS, measure)), List.of(), Optional.empty());
+        return new Found(Optional.of(new Found.Amounts(shown, Ramp.CIVIDIS, measure)), List.of(), Optional.empty());
     }
 
     /** The share of the sun that reaches each cell of turf at a minute of the day by the sun. */
@@ -137,7 +134,7 @@ public final class SunModel {
         return study().flatMap(study -> study.zones().stream().min(Comparator.comparingDouble(ZoneSun::meanHours)))
                 .map(least -> new Line(
                         least.name() + ": "
-                                + Formatting.concise(Measure.TIME_HOURS, least.meanHours(), units)
+                                + Formatting.format(Measure.TIME_HOURS, least.meanHours(), units, 1)
                                         .text() + " of sun, the least",
                         State.DONE))
                 .orElse(new Line("Needs a place on the earth", State.NEEDS_YOU));

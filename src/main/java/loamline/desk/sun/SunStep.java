@@ -1,7 +1,6 @@
 package loamline.desk.sun;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.CheckBox;
@@ -18,6 +17,8 @@ import loamline.desk.theme.Words;
 import loamline.desk.theme.Written;
 import loamline.sun.SunStudy;
 import loamline.sun.ZoneSun;
+import loamline.units.Formatted;
+import loamline.units.Formatting;
 import loamline.units.Measure;
 
 /** The Sun step: for which days, hours of sun by zone, and shade at an hour. */
@@ -50,8 +51,8 @@ public final class SunStep extends VBox {
         hour.setMinorTickCount(0);
         hour.setSnapToTicks(true);
         hour.disableProperty().bind(atAnHour.selectedProperty().not());
-        InvalidationListener chosen = o -> model.minute()
-                .set(atAnHour.isSelected() ? OptionalInt.of((int) hour.getValue()) : OptionalInt.empty());
+        InvalidationListener chosen = o ->
+                model.minute().set(atAnHour.isSelected() ? OptionalInt.of((int) hour.getValue()) : OptionalInt.empty());
         atAnHour.selectedProperty().addListener(chosen);
         hour.valueProperty().addListener(chosen);
         getChildren()
@@ -87,15 +88,21 @@ public final class SunStep extends VBox {
                 .map(Problem::message)
                 .map(words -> Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".")
                 .forEach(words -> zones.getChildren().add(Words.wrapped(words, "warn")));
-        model.study().ifPresent(study -> study.zones()
-                .forEach(zone -> rows(zone).forEach(row -> zones.getChildren().add(new RowView(row)))));
+        model.study()
+                .ifPresent(study -> study.zones()
+                        .forEach(zone ->
+                                rows(zone).forEach(row -> zones.getChildren().add(new RowView(row)))));
     }
 
     private List<Row> rows(ZoneSun zone) {
         return new Rows(zone.accounts(), "", session.units().get())
-                .amount(zone.name(), Measure.TIME_HOURS, OptionalDouble.of(zone.meanHours()), "meanHours")
-                .amount("   morning", Measure.TIME_HOURS, OptionalDouble.of(zone.morningHours()), "")
-                .amount("   afternoon", Measure.TIME_HOURS, OptionalDouble.of(zone.afternoonHours()), "")
+                .add(zone.name(), hours(zone.meanHours()), "meanHours")
+                .add("   morning", hours(zone.morningHours()), "")
+                .add("   afternoon", hours(zone.afternoonHours()), "")
                 .list();
+    }
+
+    private Formatted hours(double hours) {
+        return Formatting.format(Measure.TIME_HOURS, hours, session.units().get(), 1);
     }
 }

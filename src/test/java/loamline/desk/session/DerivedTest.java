@@ -42,12 +42,13 @@ class DerivedTest {
 
     @Test
     void whileOneIsUnderWayOnlyTheNewestWaits() {
+        settle();
         session.preview(YARD.withName("b"));
         session.preview(YARD.withName("c"));
         session.preview(YARD.withName("d"));
         settle();
-        assertThat(worked).containsExactly("a", "d");
-        assertThat(value()).isEqualTo("da");
+        assertThat(worked).containsExactly("a", "b", "d");
+        assertThat(value()).isEqualTo("dba");
     }
 
     @Test
@@ -56,6 +57,22 @@ class DerivedTest {
         session.edit("nothing", YARD);
         settle();
         assertThat(worked).containsExactly("a");
+    }
+
+    @Test
+    void theCoresArePlannedFirst() {
+        assertThat(worked).isEmpty();
+        settle();
+        assertThat(worked).containsExactly("a");
+        assertThat(session.results().get().orElseThrow().plan()).isPresent();
+    }
+
+    @Test
+    void itIsWorkedOutAgainWhenAsked() {
+        settle();
+        derived.again();
+        settle();
+        assertThat(worked).containsExactly("a", "a");
     }
 
     @Test
