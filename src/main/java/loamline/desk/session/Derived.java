@@ -9,8 +9,8 @@ import loamline.yard.Yard;
 /**
  * Something that follows from the yard on show and is worked out in the background, also while the yard is in motion:
  * what is under way is finished and shown before the newest yard has its turn, so that a drag is followed as fast as
- * the machine can. What was there before stays until the next is ready; another yard begins with nothing, and its
- * cores are planned first.
+ * the machine can. What was there before stays until the next is ready; another yard begins with nothing.
+ * Nothing is worked out before the first plan is seen.
  */
 public final class Derived<T> {
     /** What came of a yard. */
@@ -34,13 +34,14 @@ public final class Derived<T> {
         this.words = words;
         this.how = how;
         session.results().addListener((o, before, now) -> follow(now));
+        session.seen().addListener((o, before, now) -> follow(session.results().get()));
         follow(session.results().get());
     }
 
     private void follow(Optional<Results> now) {
         if (now.isEmpty()) {
             value.set(Optional.empty());
-        } else if (!isUnderWay() && (value.get().isPresent() || now.get().plan().isPresent())) {
+        } else if (!isUnderWay() && session.seen().get()) {
             begin(now.get().yard());
         }
     }
