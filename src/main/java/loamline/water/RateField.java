@@ -16,7 +16,7 @@ import loamline.raster.Mask;
  */
 final class RateField {
     /** Rows computed in one go: enough bands to keep all processors busy, each worth the start. */
-    private static final int BAND_ROWS = 32;
+    private static final int BAND_ROWS = 48;
 
     /** When cells laid over make up more than this share, all cells are computed instead. */
     private static final double MOST_LAID_OVER = 0.25;
