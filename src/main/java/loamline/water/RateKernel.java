@@ -17,7 +17,7 @@ import loamline.raster.GridSpec;
  * lattice that cancels, so the sum over cells keeps the flow on average, for every profile and arc; for one head it
  * keeps it to {@link #FLOW_ACCURACY} where water thins out to nothing at the rim and the arc is full or its edges lie
  * on lines between cells. An edge along the lines that lies between them gains or loses a strip of up to half a cell:
- * 0.1 m cells, a quarter of 7 m radius, 1 % in the mean, 3 % at worst. Sums that must balance come from {@link
+ * 0.1 m cells, a quarter of 7 m radius, 1 % in the mean, 4 % at worst. Sums that must balance come from {@link
  * ThrownWater}, which does not sample.
  *
  * <p><b>Cost.</b> The cells the head reaches. Each row is cut where the edges of the arc cross it, so that the loops

@@ -62,7 +62,8 @@ public final class Session {
      */
     public void begin(Ahead ahead) {
         if (results.get().isEmpty() && ahead.yard().equals(shown.get())) {
-            work.latest("plan", PLANNING, "Try again", progress -> ahead.results().get(), this::take);
+            work.latest(
+                    "plan", PLANNING, "Try again", progress -> ahead.results().get(), this::take);
         } else if (results.get().isEmpty()) {
             measure();
         }
