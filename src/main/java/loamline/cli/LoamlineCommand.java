@@ -18,7 +18,8 @@ import picocli.CommandLine.ParameterException;
             CoresCommand.class,
             WaterCommand.class,
             CupsCommand.class,
-            SoilCommand.class
+            SoilCommand.class,
+            SeasonCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

@@ -43,6 +43,11 @@ public record SeasonOptions(
         }
     }
 
+    /** How far fertilizer stays from open water by the state's law, m; 0 without one. */
+    public double setbackM() {
+        return Law.of(this).setbackM();
+    }
+
     /** A season from a day on, without law, region and weather. */
     public static SeasonOptions from(LocalDate day) {
         return new SeasonOptions(
