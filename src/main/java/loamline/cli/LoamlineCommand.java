@@ -20,7 +20,8 @@ import picocli.CommandLine.ParameterException;
             WaterCommand.class,
             CupsCommand.class,
             SunCommand.class,
-            SoilCommand.class
+            SoilCommand.class,
+            SeasonCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
