@@ -1,6 +1,8 @@
 package loamline.desk;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +18,8 @@ import loamline.desk.print.PagesView;
 import loamline.desk.print.PrintModel;
 import loamline.desk.print.PrintStep;
 import loamline.desk.print.Saving;
+import loamline.desk.season.SeasonModel;
+import loamline.desk.season.SeasonStep;
 import loamline.desk.session.Results;
 import loamline.desk.session.Selection;
 import loamline.desk.session.Session;
@@ -28,6 +32,8 @@ import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.sun.SunModel;
 import loamline.desk.sun.SunStep;
+import loamline.desk.tables.TabbedTables;
+import loamline.desk.tables.TablesModel;
 import loamline.desk.tables.TablesView;
 import loamline.desk.tool.LineTool;
 import loamline.desk.tool.PointerTool;
@@ -42,6 +48,9 @@ import loamline.desk.trace.TraceStep;
 import loamline.desk.water.WaterModel;
 import loamline.desk.water.WaterStep;
 import loamline.desk.zones.ZonesStep;
+import loamline.files.SeasonFiles;
+import loamline.season.Season;
+import loamline.sheets.ClientPlan;
 import loamline.sheets.CupPlanSheet;
 import loamline.sheets.Paper;
 import loamline.sheets.SoilSheet;
@@ -73,6 +82,7 @@ final class Visit {
     private final SunModel sun;
     private final WaterModel water;
     private final SoilModel soil;
+    private final SeasonModel season;
 
     /** @param openStep opens the step at a place */
     Visit(Session session, Desk desk, ToolHost host, MapView map, Asking asking, String program, IntConsumer openStep) {
@@ -89,6 +99,7 @@ final class Visit {
         sun = new SunModel(session, Year.now().getValue());
         water = new WaterModel(session);
         soil = new SoilModel(session);
+        season = new SeasonModel(session, LocalDate.now());
     }
 
     private static Paper usualPaper() {
@@ -130,14 +141,28 @@ final class Visit {
                                 "Draw the heads first",
                                 () -> openStep.accept(TRACE)))
                         .inHand(Visit::pointer)
-                        .under(() -> new TablesView(water.readings(), this::askForTable, water.valves())),
+                        .under(() ->
+                                new TablesView("Cup readings", water.readings(), this::askForTable, water.valves())),
                 Step.of(
                                 "Soil",
                                 (results, units) -> soil.line(results, units),
                                 () -> new SoilStep(session, soil, this::saveSoilPages))
                         .inHand(Visit::pointer)
-                        .under(() -> new TablesView(
-                                soil.reports(), this::askForTable, new SimpleObjectProperty<>(List.of()))),
+                        .under(() -> tables("Laboratory reports", soil.reports())),
+                Step.of(
+                                "Season",
+                                (results, units) -> season.line(results, units),
+                                () -> new SeasonStep(session, season, this::saveSeason))
+                        .startingWith(results -> lacking(
+                                results.zones().isEmpty(),
+                                "What to spread follows from the turf’s area.",
+                                "Trace the turf first",
+                                () -> openStep.accept(TRACE)))
+                        .inHand(Visit::pointer)
+                        .under(() -> new TabbedTables(List.of(
+                                tables("Price list", season.products()),
+                                tables("Service", season.service()),
+                                tables("Targets", season.targets())))),
                 Step.of("Print", Lines::print, () -> new PrintStep(printed, saving))
                         .startingWith(results -> lacking(
                                 !hasWalk(results),
@@ -172,7 +197,7 @@ final class Visit {
 
     /** Tells whenever a step has come to something else though the results are the same. */
     void onNews(Runnable told) {
-        List.of(sun.known(), water.known(), soil.known())
+        List.of(sun.known(), water.known(), soil.known(), season.known())
                 .forEach(known -> known.addListener((o, before, now) -> told.run()));
     }
 
@@ -209,12 +234,28 @@ final class Visit {
         Yard yard = session.history().get().now();
         saving.pages(
                 "Cup sheet",
-                "cup-sheet-valve-" + plan.valve(),
+                "cup-sheet-valve-" + plan.valve() + ".pdf",
                 options -> new CupPlanSheet(yard, Zones.of(yard), plan, options).pdf());
     }
 
     private void saveSoilPages(SoilReport report) {
-        saving.pages("Soil pages", "soil", options -> new SoilSheet(report, options).pdf());
+        saving.pages("Soil pages", "soil.pdf", options -> new SoilSheet(report, options).pdf());
+    }
+
+    private void saveSeason(SeasonStep.Page page, Season planned) {
+        Yard yard = session.history().get().now();
+        saving.pages(
+                page.title(),
+                page.file(),
+                options -> page == SeasonStep.Page.CLIENT_PLAN
+                        ? new ClientPlan(yard, Zones.of(yard), planned, options).pdf()
+                        : SeasonFiles.of(planned, options.program())
+                                .getOrDefault(page.file(), "")
+                                .getBytes(StandardCharsets.UTF_8));
+    }
+
+    private TablesView tables(String title, TablesModel model) {
+        return new TablesView(title, model, this::askForTable, new SimpleObjectProperty<>(List.of()));
     }
 
     private Optional<Path> askForTable() {

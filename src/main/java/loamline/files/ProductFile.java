@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +53,11 @@ public record ProductFile(List<Product> products, List<Problem> problems) {
         return of(CsvTable.read(file, COLUMNS));
     }
 
+    /** Reads text as it was typed or pasted. */
+    public static ProductFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Reads the content of a file. */
     public static ProductFile parse(byte[] content) {
         return of(CsvTable.parse(content, COLUMNS));
@@ -79,7 +85,12 @@ public record ProductFile(List<Product> products, List<Problem> problems) {
             wrong.add(Problem.error("PRODUCT_BAG", row.where(), "bag_kg is 0: fill in the net weight of a bag"));
         }
         double sum = DoubleStream.of(
-                        zero(row, N), zero(row, P2O5), zero(row, K2O), zero(row, CA), zero(row, MG), zero(row, S),
+                        zero(row, N),
+                        zero(row, P2O5),
+                        zero(row, K2O),
+                        zero(row, CA),
+                        zero(row, MG),
+                        zero(row, S),
                         zero(row, FE))
                 .sum();
         if (sum > 100) {

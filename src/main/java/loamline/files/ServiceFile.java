@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,8 +27,7 @@ public record ServiceFile(List<Visit> visits, List<Problem> problems) {
     private static final CsvColumn<Double> AREA = CsvColumn.amount("area_m2");
     private static final CsvColumn<Double> RATE = CsvColumn.amount("rate_g_m2_n");
     private static final CsvColumn<List<String>> ZONES = LabFile.zonesColumn();
-    private static final List<CsvColumn<?>> COLUMNS =
-            List.of(DATE, PRODUCT, N, P2O5, K2O, SLOW, KG, AREA, RATE, ZONES);
+    private static final List<CsvColumn<?>> COLUMNS = List.of(DATE, PRODUCT, N, P2O5, K2O, SLOW, KG, AREA, RATE, ZONES);
 
     public ServiceFile {
         visits = List.copyOf(visits);
@@ -37,6 +37,11 @@ public record ServiceFile(List<Visit> visits, List<Problem> problems) {
     /** Reads a file; every failure is among the problems. */
     public static ServiceFile read(Path file) {
         return of(CsvTable.read(file, COLUMNS));
+    }
+
+    /** Reads text as it was typed or pasted. */
+    public static ServiceFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads the content of a file. */

@@ -119,8 +119,7 @@ public final class Blocking {
     /** The plot when it must get nothing but one quantity. */
     private static Plot only(Plot plot, Quantity quantity) {
         Map<Quantity, Range> season = new EnumMap<>(Quantity.class);
-        plot.season()
-                .forEach((q, range) -> season.put(q, q == quantity ? range : Range.atMost(range.most())));
+        plot.season().forEach((q, range) -> season.put(q, q == quantity ? range : Range.atMost(range.most())));
         return new Plot(plot.name(), plot.areaM2(), season, plot.slots());
     }
 }
