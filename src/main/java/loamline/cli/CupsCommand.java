@@ -82,7 +82,8 @@ final class CupsCommand implements Callable<Integer> {
     }
 
     private void plan(Yard yard) throws NotDone {
-        List<Concern> concerns = new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
+        List<Concern> concerns =
+                new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
         concerns.addAll(Concern.troubles(yard));
         CupPlan plan = CupPlanner.of(yard, valve, concerns, throatCm2);
         input.report(plan.problems());

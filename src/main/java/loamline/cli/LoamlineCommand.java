@@ -9,8 +9,9 @@ import picocli.CommandLine.ParameterException;
 /** The program's root command. */
 @Command(
         name = "loamline",
-        description = "Map a yard, plan where to take soil cores, print the walk, see where water misses and what the soil"
-                + " needs.",
+        description =
+                "Map a yard, plan where to take soil cores, print the walk, see where water misses and what the soil"
+                        + " needs.",
         subcommands = {
             CheckCommand.class,
             ConvertCommand.class,

@@ -40,8 +40,9 @@ import picocli.CommandLine.Spec;
 /** {@code loamline season}. */
 @Command(
         name = "season",
-        description = "Plan a season: what each zone needs, less what another company applies, in whole bags, legal doses and"
-                + " dates; print the plan for the client.",
+        description =
+                "Plan a season: what each zone needs, less what another company applies, in whole bags, legal doses and"
+                        + " dates; print the plan for the client.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class SeasonCommand implements Callable<Integer> {
@@ -69,8 +70,9 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(
             names = "--from",
             paramLabel = "YYYY-MM-DD",
-            description = "First day on which anything may be done; default: the --date of the pages, else the newest day in"
-                    + " the laboratory's table.")
+            description =
+                    "First day on which anything may be done; default: the --date of the pages, else the newest day in"
+                            + " the laboratory's table.")
     private @Nullable LocalDate from;
 
     @Option(names = "--region", paramLabel = "NAME", description = "Whose calendar counts, such as illinois or kansas.")
@@ -99,7 +101,8 @@ final class SeasonCommand implements Callable<Integer> {
         ProductFile list = ProductFile.read(products);
         input.report(products, list.problems());
         if (list.products().isEmpty()) {
-            throw new NotDone("PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
+            throw new NotDone(
+                    "PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
         }
         SeasonOptions options = options(values.values());
         Season season = Season.of(new SeasonInputs(
@@ -110,8 +113,7 @@ final class SeasonCommand implements Callable<Integer> {
                 targets == null ? List.of() : targets(targets),
                 options));
         input.report(season.problems());
-        SeasonFiles.of(season, PageOptions.program())
-                .forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
+        SeasonFiles.of(season, PageOptions.program()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());
         output.write();
         input.say(summary(season) + " written to " + output.folder() + ".");
@@ -122,7 +124,8 @@ final class SeasonCommand implements Callable<Integer> {
     private static String summary(Season season) {
         int bags = season.purchases().stream().mapToInt(p -> p.bags()).sum();
         return season.isOptimal()
-                ? String.format(Locale.ROOT, "%d tasks, %d bags, %.2f", season.tasks().size(), bags, season.cost())
+                ? String.format(
+                        Locale.ROOT, "%d tasks, %d bags, %.2f", season.tasks().size(), bags, season.cost())
                 : "A season without products";
     }
 
@@ -147,7 +150,8 @@ final class SeasonCommand implements Callable<Integer> {
                 .or(() -> pages.sheets().date())
                 .or(() -> values.stream().flatMap(v -> v.date().stream()).max(Comparator.naturalOrder()))
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
+                        spec.commandLine(),
+                        "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
     }
 
     private List<Visit> visits(Path file) {

@@ -41,7 +41,8 @@ final class CalendarText {
         line("UID:" + event.id());
         line("DTSTAMP:" + day + "T000000Z");
         line("DTSTART;VALUE=DATE:" + day);
-        line("DTEND;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(event.day().plusDays(1)));
+        line("DTEND;VALUE=DATE:"
+                + DateTimeFormatter.BASIC_ISO_DATE.format(event.day().plusDays(1)));
         line("SUMMARY:" + escaped(event.title()));
         line("DESCRIPTION:" + escaped(event.description()));
         line("TRANSP:TRANSPARENT");

@@ -79,7 +79,12 @@ public record ProductFile(List<Product> products, List<Problem> problems) {
             wrong.add(Problem.error("PRODUCT_BAG", row.where(), "bag_kg is 0: fill in the net weight of a bag"));
         }
         double sum = DoubleStream.of(
-                        zero(row, N), zero(row, P2O5), zero(row, K2O), zero(row, CA), zero(row, MG), zero(row, S),
+                        zero(row, N),
+                        zero(row, P2O5),
+                        zero(row, K2O),
+                        zero(row, CA),
+                        zero(row, MG),
+                        zero(row, S),
                         zero(row, FE))
                 .sum();
         if (sum > 100) {

@@ -44,7 +44,8 @@ public final class SeasonFiles {
         tree.put("cost", season.isOptimal() ? season.cost() : null);
         tree.put("zones", season.zones().stream().map(SeasonFiles::zone).toList());
         tree.put(
-                "products", season.purchases().stream().map(SeasonFiles::purchase).toList());
+                "products",
+                season.purchases().stream().map(SeasonFiles::purchase).toList());
         tree.put("tasks", season.tasks().stream().map(SeasonFiles::task).toList());
         tree.put("secondBest", season.second().map(SeasonFiles::second).orElse(null));
         tree.put("cautions", season.cautions());
@@ -128,7 +129,16 @@ public final class SeasonFiles {
     private static String tasks(Season season) {
         CsvText csv = new CsvText()
                 .row(List.of(
-                        "date", "zone", "action", "product", "kg_per_m2", "kg", "volume_l", "passes", "pan_g", "reason",
+                        "date",
+                        "zone",
+                        "action",
+                        "product",
+                        "kg_per_m2",
+                        "kg",
+                        "volume_l",
+                        "passes",
+                        "pan_g",
+                        "reason",
                         "cautions"));
         season.tasks().forEach(task -> csv.row(cells(task)));
         return csv.toString();
@@ -150,8 +160,7 @@ public final class SeasonFiles {
     }
 
     private static String shopping(Season season) {
-        CsvText csv = new CsvText()
-                .row(List.of("product", "bags", "kg", "used_kg", "leftover_kg", "volume_l", "cost"));
+        CsvText csv = new CsvText().row(List.of("product", "bags", "kg", "used_kg", "leftover_kg", "volume_l", "cost"));
         season.purchases().forEach(purchase -> csv.row(cells(purchase)));
         return csv.toString();
     }
@@ -175,9 +184,8 @@ public final class SeasonFiles {
 
     private static CalendarText.Event event(int i, Task task) {
         String what = task.product().isEmpty() ? "" : ": " + task.product();
-        String amount = task.kg() > 0
-                ? String.format(Locale.ROOT, "%.2f kg in %d passes. ", task.kg(), task.passes())
-                : "";
+        String amount =
+                task.kg() > 0 ? String.format(Locale.ROOT, "%.2f kg in %d passes. ", task.kg(), task.passes()) : "";
         return new CalendarText.Event(
                 task.date() + "-" + (i + 1) + "@loamline",
                 task.date(),

@@ -26,8 +26,7 @@ public record ServiceFile(List<Visit> visits, List<Problem> problems) {
     private static final CsvColumn<Double> AREA = CsvColumn.amount("area_m2");
     private static final CsvColumn<Double> RATE = CsvColumn.amount("rate_g_m2_n");
     private static final CsvColumn<List<String>> ZONES = LabFile.zonesColumn();
-    private static final List<CsvColumn<?>> COLUMNS =
-            List.of(DATE, PRODUCT, N, P2O5, K2O, SLOW, KG, AREA, RATE, ZONES);
+    private static final List<CsvColumn<?>> COLUMNS = List.of(DATE, PRODUCT, N, P2O5, K2O, SLOW, KG, AREA, RATE, ZONES);
 
     public ServiceFile {
         visits = List.copyOf(visits);

@@ -29,11 +29,13 @@ public record TargetFile(List<Target> targets, List<Problem> problems) {
     private static final CsvColumn<String> GRASS = CsvColumn.text("grass");
     private static final CsvColumn<String> REGION = CsvColumn.text("region");
     private static final CsvColumn<String> USE = CsvColumn.of(
-            "use", "low, medium or high", text -> Optional.of(text.toLowerCase(java.util.Locale.ROOT))
+            "use",
+            "low, medium or high",
+            text -> Optional.of(text.toLowerCase(java.util.Locale.ROOT))
                     .filter(List.of("low", "medium", "high")::contains));
     private static final CsvColumn<Double> N = CsvColumn.number("n_g_m2", 0, 50);
-    private static final CsvColumn<List<Target.Part>> MIX =
-            CsvColumn.of("seed_mix", "grasses with per cents, such as tall fescue 90 + Kentucky bluegrass 10", TargetFile::mix);
+    private static final CsvColumn<List<Target.Part>> MIX = CsvColumn.of(
+            "seed_mix", "grasses with per cents, such as tall fescue 90 + Kentucky bluegrass 10", TargetFile::mix);
     private static final CsvColumn<OptionalDouble> OVERSEED =
             CsvColumn.of("overseed", "no, yes, new or the bare share in per cent", TargetFile::bareShare);
     private static final CsvColumn<Double> TOPDRESS = CsvColumn.number("topdress_mm", 0, 50);
@@ -48,8 +50,24 @@ public record TargetFile(List<Target> targets, List<Problem> problems) {
     private static final CsvColumn<Double> COMPOST_DRY = CsvColumn.number("compost_dry_pct", 1, 100);
     private static final CsvColumn<Double> COMPOST_KG = CsvColumn.number("compost_kg_m3", 100, 2000);
     private static final List<CsvColumn<?>> COLUMNS = List.of(
-            ZONE, GRASS, REGION, USE, N, MIX, OVERSEED, TOPDRESS, CLIPPINGS, AGE, SHADE, CORE, WETTING, PURITY,
-            GERMINATION, COMPOST_P, COMPOST_DRY, COMPOST_KG);
+            ZONE,
+            GRASS,
+            REGION,
+            USE,
+            N,
+            MIX,
+            OVERSEED,
+            TOPDRESS,
+            CLIPPINGS,
+            AGE,
+            SHADE,
+            CORE,
+            WETTING,
+            PURITY,
+            GERMINATION,
+            COMPOST_P,
+            COMPOST_DRY,
+            COMPOST_KG);
 
     public TargetFile {
         targets = List.copyOf(targets);
@@ -118,7 +136,9 @@ public record TargetFile(List<Target> targets, List<Problem> problems) {
                         "the parts of seed_mix sum to " + JsonText.number(sum) + " %, not 100: correct them"));
             } else if (targets.stream().anyMatch(t -> t.zone().equalsIgnoreCase(row.need(ZONE)))) {
                 problems.add(Problem.error(
-                        "TARGET_TWICE", row.where(), "“" + row.need(ZONE) + "” has a target already: the first counts"));
+                        "TARGET_TWICE",
+                        row.where(),
+                        "“" + row.need(ZONE) + "” has a target already: the first counts"));
             } else {
                 targets.add(target(row));
             }

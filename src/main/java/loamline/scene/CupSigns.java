@@ -25,8 +25,7 @@ final class CupSigns {
 
     static void draw(Sketch sketch, Yard yard, CupMap map) {
         Yard tested = yard.withFeatures(yard.features().stream()
-                .filter(feature ->
-                        feature instanceof Head head && head.valve().equals(map.valve()))
+                .filter(feature -> feature instanceof Head head && head.valve().equals(map.valve()))
                 .toList());
         HeadSigns.throwsOf(sketch, Layer.CUPS, tested);
         cups(sketch, map.cups());

@@ -20,7 +20,8 @@ record BlockWords(Blend blend, SeasonOptions options) {
                     case NOT_SOLD -> "nothing on the price list brings " + what + ". Add a product that does.";
                     case NO_DATE -> "the calendar and the law leave no date.";
                     case DOSE ->
-                        "the cap on " + what + " in one dose is in the way on " + plot.slots().size()
+                        "the cap on " + what + " in one dose is in the way on "
+                                + plot.slots().size()
                                 + (plot.slots().size() == 1 ? " date" : " dates")
                                 + ". Ask for less, allow more dates" + slower(block) + ".";
                     case SEASON ->

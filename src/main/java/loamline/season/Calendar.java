@@ -58,7 +58,8 @@ record Calendar(SeasonOptions options, Law law) {
     }
 
     private Day day(NamedRow row, Grass grass) {
-        LocalDate date = MonthDay.parse("--" + row.text("day")).atYear(options.from().getYear());
+        LocalDate date =
+                MonthDay.parse("--" + row.text("day")).atYear(options.from().getYear());
         double growth = Optional.ofNullable(options.meanC().get(date.getMonth()))
                 .map(GrowthPotential.of(grass.group())::at)
                 .orElse(1.0);

@@ -20,8 +20,11 @@ record DoseTasks(
 
     List<Task> tasks(BagPlan plan) {
         return plan.doses().stream()
-                .sorted(Comparator.comparing((BagPlan.Dose d) ->
-                                blend.plots().get(d.plot()).slots().get(d.slot()).date())
+                .sorted(Comparator.comparing((BagPlan.Dose d) -> blend.plots()
+                                .get(d.plot())
+                                .slots()
+                                .get(d.slot())
+                                .date())
                         .thenComparing(BagPlan.Dose::plot)
                         .thenComparing(BagPlan.Dose::material))
                 .map(this::task)
@@ -51,7 +54,10 @@ record DoseTasks(
         if (product.percent().cce() > 0) {
             return Task.Action.LIME;
         }
-        boolean feeds = product.percent().n() + product.percent().p2o5() + product.percent().k2o() > 0;
+        boolean feeds = product.percent().n()
+                        + product.percent().p2o5()
+                        + product.percent().k2o()
+                > 0;
         return feeds ? Task.Action.FERTILIZE : Task.Action.AMEND;
     }
 
@@ -90,8 +96,9 @@ record DoseTasks(
                 .filter(day -> day.date().equals(plot.slots().get(dose.slot()).date()))
                 .filter(day -> product.percent().n() > 0 && day.growth() < GrowthPotential.VERY_LITTLE)
                 .findFirst()
-                .ifPresent(day -> cautions.add("Grass hardly grows at the usual temperature of this month: uptake is low"
-                        + " and leaching likely."));
+                .ifPresent(
+                        day -> cautions.add("Grass hardly grows at the usual temperature of this month: uptake is low"
+                                + " and leaching likely."));
         return cautions;
     }
 }

@@ -28,7 +28,8 @@ public record Ground(String name, String grass, double netM2, double treatedM2) 
     private static final double LEAST_M2 = 0.01;
 
     private static Ground of(Zone zone, Region near) {
-        double treated = near.isEmpty() ? zone.netAreaM2() : zone.net().minus(near).areaM2();
+        double treated =
+                near.isEmpty() ? zone.netAreaM2() : zone.net().minus(near).areaM2();
         return new Ground(zone.name(), zone.grass(), zone.netAreaM2(), treated);
     }
 }

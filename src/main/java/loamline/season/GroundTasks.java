@@ -43,7 +43,8 @@ record GroundTasks(SeasonInputs inputs) {
             tasks.addAll(seed(zone, zone.grass().get(), day));
         }
         inputs.products().stream()
-                .filter(product -> product.name().equalsIgnoreCase(target.keeping().wettingAgent()))
+                .filter(product ->
+                        product.name().equalsIgnoreCase(target.keeping().wettingAgent()))
                 .filter(product -> product.labelGM2().isPresent())
                 .findFirst()
                 .ifPresent(product -> tasks.add(wetting(zone, product)));
@@ -114,7 +115,8 @@ record GroundTasks(SeasonInputs inputs) {
                 ? Quantities.pureLive(
                         seed.purityPct().getAsDouble(), seed.germinationPct().getAsDouble())
                 : 1;
-        double kgM2 = Quantities.overseedRate(rate.getAsDouble(), seed.bareShare().orElse(0)) / 1000 / live;
+        double kgM2 =
+                Quantities.overseedRate(rate.getAsDouble(), seed.bareShare().orElse(0)) / 1000 / live;
         String name = mix.stream().map(GroundTasks::part).collect(Collectors.joining(", "));
         return List.of(new Task(
                 day,
@@ -135,7 +137,9 @@ record GroundTasks(SeasonInputs inputs) {
     }
 
     private static String part(Target.Part part) {
-        return part.pct() == 100 ? part.grass() + " seed" : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
+        return part.pct() == 100
+                ? part.grass() + " seed"
+                : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
     }
 
     private static List<String> cautions(double live) {

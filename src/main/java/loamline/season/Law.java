@@ -45,9 +45,7 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
         MonthDay from = MonthDay.parse("--" + blackout("from"));
         MonthDay to = MonthDay.parse("--" + blackout("to"));
         MonthDay on = MonthDay.from(day);
-        return from.isAfter(to)
-                ? !on.isBefore(from) || !on.isAfter(to)
-                : !on.isBefore(from) && !on.isAfter(to);
+        return from.isAfter(to) ? !on.isBefore(from) || !on.isAfter(to) : !on.isBefore(from) && !on.isAfter(to);
     }
 
     private String blackout(String end) {
@@ -65,7 +63,8 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
             return true;
         }
         OptionalDouble months = row.get().numberOrNone("test_months");
-        return tested.filter(test -> months.isEmpty() || !test.plusMonths((long) months.getAsDouble()).isBefore(day))
+        return tested.filter(test -> months.isEmpty()
+                        || !test.plusMonths((long) months.getAsDouble()).isBefore(day))
                 .isPresent();
     }
 

@@ -19,6 +19,11 @@ final class Loose {
 
     private static Purchase sum(Purchase a, Purchase b) {
         return new Purchase(
-                a.name(), 0, a.kg() + b.kg(), a.usedKg() + b.usedKg(), a.volumeM3() + b.volumeM3(), a.cost() + b.cost());
+                a.name(),
+                0,
+                a.kg() + b.kg(),
+                a.usedKg() + b.usedKg(),
+                a.volumeM3() + b.volumeM3(),
+                a.cost() + b.cost());
     }
 }

@@ -50,7 +50,8 @@ final class NeedPlanner {
         sample.ifPresentOrElse(
                 s -> soil(s, found),
                 () -> found.questions()
-                        .add("no soil sample names this zone: phosphate, potash and lime are left open until one does"));
+                        .add(
+                                "no soil sample names this zone: phosphate, potash and lime are left open until one does"));
         return new ZoneSeason(
                 ground,
                 target,
@@ -70,8 +71,7 @@ final class NeedPlanner {
                         + String.join(", ", inputs.options().tables().regions());
     }
 
-    private record Found(
-            Map<Nutrient, Double> need, Map<Nutrient, Account> accounts, List<String> questions) {
+    private record Found(Map<Nutrient, Double> need, Map<Nutrient, Account> accounts, List<String> questions) {
         void put(Nutrient nutrient, double gM2, Account account) {
             need.put(nutrient, gM2);
             accounts.put(nutrient, account);
@@ -115,12 +115,12 @@ final class NeedPlanner {
         return reports
                 .computeIfAbsent(
                         gM2,
-                        n -> SoilReport.of(
-                                inputs.lab(), inputs.options().soil().withNitrogen(n)))
+                        n -> SoilReport.of(inputs.lab(), inputs.options().soil().withNitrogen(n)))
                 .samples()
                 .stream()
                 .filter(s -> s.zones().stream().anyMatch(zone::equalsIgnoreCase))
-                .max(Comparator.comparing(s -> s.date().map(java.time.LocalDate::toEpochDay).orElse(Long.MIN_VALUE)));
+                .max(Comparator.comparing(
+                        s -> s.date().map(java.time.LocalDate::toEpochDay).orElse(Long.MIN_VALUE)));
     }
 
     private Map<Nutrient, Double> service(String zone, Found found) {

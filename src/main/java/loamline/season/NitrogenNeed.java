@@ -23,11 +23,12 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
     static Optional<NitrogenNeed> of(Target target, Optional<Grass> grass, SeasonOptions options) {
         if (target.nGM2().isPresent()) {
             double decided = target.nGM2().getAsDouble();
-            Account account = Account.of("N = target", "Decided in the list of targets.").with("target_g_m2", decided);
+            Account account =
+                    Account.of("N = target", "Decided in the list of targets.").with("target_g_m2", decided);
             return Optional.of(new NitrogenNeed(decided, account, List.of()));
         }
-        return grass.flatMap(g -> row(target, g, options)
-                .map(row -> published(target, g, row, options, region(target, options))));
+        return grass.flatMap(g ->
+                row(target, g, options).map(row -> published(target, g, row, options, region(target, options))));
     }
 
     static String region(Target target, SeasonOptions options) {
@@ -50,18 +51,17 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
 
     private static NitrogenNeed published(
             Target target, Grass grass, NamedRow row, SeasonOptions options, String region) {
-        double share =
-                switch (use(target).toLowerCase(java.util.Locale.ROOT)) {
-                    case "low" -> 0;
-                    case "high" -> 1;
-                    default -> 0.5;
-                };
+        double share = switch (use(target).toLowerCase(java.util.Locale.ROOT)) {
+            case "low" -> 0;
+            case "high" -> 1;
+            default -> 0.5;
+        };
         double table = row.number("low_lb") + share * (row.number("high_lb") - row.number("low_lb"));
         boolean shaded = target.keeping().shaded();
         boolean stay = target.keeping().clippingsStay();
         boolean old = stay && target.keeping().ageYears().orElse(0) > OLD_YEARS;
-        double lb = Math.max(
-                0, table * (shaded ? SHADE_SHARE : 1) * (stay ? 1 - CLIPPINGS_SHARE : 1) - (old ? OLD_LB : 0));
+        double lb =
+                Math.max(0, table * (shaded ? SHADE_SHARE : 1) * (stay ? 1 - CLIPPINGS_SHARE : 1) - (old ? OLD_LB : 0));
         Source source = options.tables().origin(row).source();
         Account account = Account.of(
                         "N = (low + use · (high − low)) · shade · clippings − age",

@@ -10,7 +10,8 @@ import loamline.season.blend.Blend;
 
 /** How bags and cost came about. */
 final class PlanAccounts {
-    private static final Source BAGS = new Source("unl-calculations", "University of Nebraska-Lincoln, Lawn Fertilizer Calculations");
+    private static final Source BAGS =
+            new Source("unl-calculations", "University of Nebraska-Lincoln, Lawn Fertilizer Calculations");
     private static final Source SEARCH = new Source(
             "benders-1962", "Benders 1962, Numerische Mathematik 4:238-252; Land & Doig 1960, Econometrica 28:497-520");
 
@@ -26,7 +27,10 @@ final class PlanAccounts {
             Purchase purchase = bought.get(i);
             accounts.put(
                     "/products/" + i + "/bags",
-                    Account.of("bags · weight = Σ rate · area + left", "Whole bags; what is left keeps for next year.", BAGS)
+                    Account.of(
+                                    "bags · weight = Σ rate · area + left",
+                                    "Whole bags; what is left keeps for next year.",
+                                    BAGS)
                             .with("bags", purchase.bags())
                             .with("weight_kg", purchase.kg() / purchase.bags())
                             .with("spread_kg", purchase.usedKg())

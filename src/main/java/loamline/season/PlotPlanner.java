@@ -80,8 +80,7 @@ final class PlotPlanner {
             return Optional.of("all of it lies nearer to water than the law's setback");
         }
         return days(zone).isEmpty()
-                ? zone.grass()
-                        .map(grass -> calendar.noDay(grass, NitrogenNeed.region(zone.target(), inputs.options())))
+                ? zone.grass().map(grass -> calendar.noDay(grass, NitrogenNeed.region(zone.target(), inputs.options())))
                 : Optional.empty();
     }
 
@@ -109,7 +108,8 @@ final class PlotPlanner {
     private static Set<LocalDate> limeDates(List<Calendar.Day> days) {
         List<LocalDate> dates = new ArrayList<>();
         for (Calendar.Day day : days) {
-            if (dates.isEmpty() || !day.date().isBefore(dates.get(dates.size() - 1).plusMonths(LIME_MONTHS))) {
+            if (dates.isEmpty()
+                    || !day.date().isBefore(dates.get(dates.size() - 1).plusMonths(LIME_MONTHS))) {
                 dates.add(day.date());
             }
         }
@@ -121,10 +121,22 @@ final class PlotPlanner {
         Map<Quantity, Double> most = new EnumMap<>(Quantity.class);
         most.putAll(caps.mostGM2());
         most.merge(Quantity.N, day.mostNGM2(), Math::min);
-        less(most, Quantity.N, theirs(zone, day.date(), visit -> visit.gM2(Nutrient.N).orElse(0)));
-        less(most, Quantity.QUICK_N, theirs(zone, day.date(), visit -> visit.quickNGM2().orElse(0)));
-        less(most, Quantity.P2O5, theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)));
-        less(most, Quantity.K2O, theirs(zone, day.date(), visit -> visit.gM2(Nutrient.K2O).orElse(0)));
+        less(
+                most,
+                Quantity.N,
+                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.N).orElse(0)));
+        less(
+                most,
+                Quantity.QUICK_N,
+                theirs(zone, day.date(), visit -> visit.quickNGM2().orElse(0)));
+        less(
+                most,
+                Quantity.P2O5,
+                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)));
+        less(
+                most,
+                Quantity.K2O,
+                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.K2O).orElse(0)));
         zone.sample()
                 .flatMap(s -> s.sulfur().value())
                 .flatMap(s -> s.dosesKgM2().stream().findFirst())
@@ -202,7 +214,10 @@ final class PlotPlanner {
 
     /** What of the lime the season's dressings can bring; the rest waits for the next. */
     private Range lime(double gM2, List<Slot> slots) {
-        double best = products.stream().mapToDouble(p -> p.percent().cce() / 100).max().orElse(0);
+        double best = products.stream()
+                .mapToDouble(p -> p.percent().cce() / 100)
+                .max()
+                .orElse(0);
         double cap = caps.mostGM2().getOrDefault(Quantity.LIME_WEIGHT, Double.POSITIVE_INFINITY);
         long dressings = slots.stream()
                 .filter(slot -> slot.materials().stream()

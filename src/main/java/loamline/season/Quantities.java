@@ -99,10 +99,13 @@ public final class Quantities {
 
     /** Phosphate that compost brings, g/m²; empty if its analysis is not known. */
     public static OptionalDouble compostP2o5GM2(double depthM, Target.Compost compost) {
-        if (compost.pPct().isEmpty() || compost.dryPct().isEmpty() || compost.kgM3().isEmpty()) {
+        if (compost.pPct().isEmpty()
+                || compost.dryPct().isEmpty()
+                || compost.kgM3().isEmpty()) {
             return OptionalDouble.empty();
         }
-        double dryKgM2 = depthM * compost.kgM3().getAsDouble() * compost.dryPct().getAsDouble() / 100;
+        double dryKgM2 =
+                depthM * compost.kgM3().getAsDouble() * compost.dryPct().getAsDouble() / 100;
         return OptionalDouble.of(1000 * dryKgM2 * compost.pPct().getAsDouble() / 100 * P2O5_PER_P);
     }
 

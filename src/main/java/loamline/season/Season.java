@@ -83,8 +83,7 @@ public record Season(
         List<Plot> plots = zones.stream().flatMap(z -> planner.plot(z).stream()).toList();
         Blend blend = new Blend(products.stream().map(Product::material).toList(), plots);
         Cancellation.check();
-        List<String> blocking = new BlockWords(blend, inputs.options())
-                .words(Blocking.of(blend));
+        List<String> blocking = new BlockWords(blend, inputs.options()).words(Blocking.of(blend));
         List<Task> tasks = new ArrayList<>(new GroundTasks(inputs).tasks(zones));
         List<Purchase> loose = Loose.of(tasks);
         List<Problem> problems = new SeasonDoubts(inputs, planner).problems(zones);
@@ -104,7 +103,15 @@ public record Season(
         bought.addAll(loose);
         Optional<SecondBest> second = solver.secondBest(bags).map(next -> second(blend, next, solver.cost(next)));
         return new Season(
-                inputs, zones, bought, sorted(tasks), solver.cost(bags), List.of(), second, cautions, problems,
+                inputs,
+                zones,
+                bought,
+                sorted(tasks),
+                solver.cost(bags),
+                List.of(),
+                second,
+                cautions,
+                problems,
                 accounts);
     }
 

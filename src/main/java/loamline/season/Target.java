@@ -56,7 +56,8 @@ public record Target(
      * @param ageYears empty if not told
      * @param wettingAgent name of the product to use; empty for none
      */
-    public record Keeping(boolean clippingsStay, OptionalDouble ageYears, boolean shaded, boolean core, String wettingAgent) {
+    public record Keeping(
+            boolean clippingsStay, OptionalDouble ageYears, boolean shaded, boolean core, String wettingAgent) {
         public static final Keeping USUAL = new Keeping(false, OptionalDouble.empty(), false, false, "");
     }
 

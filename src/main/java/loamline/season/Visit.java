@@ -39,13 +39,12 @@ public record Visit(
 
     /** What it brought of a nutrient, g/m²; empty if that cannot be worked out from what is told. */
     public OptionalDouble gM2(Nutrient nutrient) {
-        OptionalDouble pct =
-                switch (nutrient) {
-                    case N -> percents.n();
-                    case P2O5 -> percents.p2o5();
-                    case K2O -> percents.k2o();
-                    default -> OptionalDouble.of(0);
-                };
+        OptionalDouble pct = switch (nutrient) {
+            case N -> percents.n();
+            case P2O5 -> percents.p2o5();
+            case K2O -> percents.k2o();
+            default -> OptionalDouble.of(0);
+        };
         if (nutrient == Nutrient.N && nGM2.isPresent()) {
             return nGM2;
         }
@@ -71,8 +70,6 @@ public record Visit(
     /** Nitrogen that is not slow, g/m²; all of it where no slow share is told. */
     OptionalDouble quickNGM2() {
         OptionalDouble n = gM2(Nutrient.N);
-        return n.isPresent()
-                ? OptionalDouble.of(n.getAsDouble() * (1 - slowNPct.orElse(0) / 100))
-                : n;
+        return n.isPresent() ? OptionalDouble.of(n.getAsDouble() * (1 - slowNPct.orElse(0) / 100)) : n;
     }
 }

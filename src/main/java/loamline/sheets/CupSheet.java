@@ -46,7 +46,8 @@ public record CupSheet(Yard yard, List<Zone> zones, CupTest test, SheetOptions o
 
     private Optional<Shading> measured() {
         return test.measured()
-                .map(rates -> Shading.of(rates.mmH(), Ramp.CIVIDIS.lighter(WHITE), Measure.DEPTH_RATE, options.units()));
+                .map(rates ->
+                        Shading.of(rates.mmH(), Ramp.CIVIDIS.lighter(WHITE), Measure.DEPTH_RATE, options.units()));
     }
 
     private List<Block> tiles(Blocks blocks) {

@@ -35,10 +35,17 @@ record SeasonWords(Season season, Figures figures) {
     List<TileWords> tiles() {
         long days = season.tasks().stream().map(Task::date).distinct().count();
         int bags = season.purchases().stream().mapToInt(Purchase::bags).sum();
-        double areaM2 = season.zones().stream().mapToDouble(z -> z.ground().netM2()).sum();
+        double areaM2 =
+                season.zones().stream().mapToDouble(z -> z.ground().netM2()).sum();
         return List.of(
-                new TileWords("Lawn", figures.area(areaM2), Figures.count(season.zones().size(), "part")),
-                new TileWords("Work", Figures.count((int) days, "day"), Figures.count(season.tasks().size(), "task")),
+                new TileWords(
+                        "Lawn",
+                        figures.area(areaM2),
+                        Figures.count(season.zones().size(), "part")),
+                new TileWords(
+                        "Work",
+                        Figures.count((int) days, "day"),
+                        Figures.count(season.tasks().size(), "task")),
                 new TileWords(
                         "To buy",
                         season.isOptimal() ? Figures.count(bags, "bag") : "–",
@@ -46,9 +53,7 @@ record SeasonWords(Season season, Figures figures) {
                 new TileWords(
                         "Bags cost",
                         season.isOptimal() ? money(season.cost()) : "–",
-                        season.second()
-                                .map(s -> "next best " + money(s.cost()))
-                                .orElse("")));
+                        season.second().map(s -> "next best " + money(s.cost())).orElse("")));
     }
 
     private static String money(double amount) {
@@ -103,7 +108,8 @@ record SeasonWords(Season season, Figures figures) {
         sample.waterPh().ifPresent(ph -> parts.add("pH " + SoilWords.number(ph)));
         sample.ratings().stream()
                 .filter(r -> r.value().element().isNutrient())
-                .filter(r -> r.standing().value().filter(s -> s.band().level() < 0).isPresent())
+                .filter(r ->
+                        r.standing().value().filter(s -> s.band().level() < 0).isPresent())
                 .map(SeasonWords::low)
                 .forEach(parts::add);
         return String.join("; ", parts) + " (sample " + sample.id() + ").";
@@ -138,8 +144,9 @@ record SeasonWords(Season season, Figures figures) {
                         LinkedHashMap::new,
                         Collectors.toList()));
         Map<String, List<List<String>>> months = new LinkedHashMap<>();
-        rounds.values().forEach(tasks -> months.computeIfAbsent(month(tasks.get(0).date()), m -> new ArrayList<>())
-                .addAll(rows(tasks)));
+        rounds.values()
+                .forEach(tasks -> months.computeIfAbsent(month(tasks.get(0).date()), m -> new ArrayList<>())
+                        .addAll(rows(tasks)));
         return months;
     }
 
@@ -171,7 +178,9 @@ record SeasonWords(Season season, Figures figures) {
         if (task.kg() > 0) {
             return weight(task.kg());
         }
-        return task.volumeM3() > 0 ? volume(task.volumeM3()) : task.passes() + (task.passes() == 1 ? " pass" : " passes");
+        return task.volumeM3() > 0
+                ? volume(task.volumeM3())
+                : task.passes() + (task.passes() == 1 ? " pass" : " passes");
     }
 
     private String weight(double kg) {
@@ -213,7 +222,8 @@ record SeasonWords(Season season, Figures figures) {
                         + ".")
                 .orElse("");
         return season.isOptimal()
-                ? "Bags in all " + money(season.cost()) + ", by the price list; seed and compost by your dealer." + second
+                ? "Bags in all " + money(season.cost()) + ", by the price list; seed and compost by your dealer."
+                        + second
                 : "";
     }
 
@@ -238,7 +248,8 @@ record SeasonWords(Season season, Figures figures) {
         List<List<String>> rows = new ArrayList<>();
         for (ZoneSeason zone : season.zones()) {
             for (Nutrient nutrient : FED) {
-                Optional.ofNullable(zone.need().get(nutrient)).ifPresent(need -> rows.add(ledger(zone, nutrient, need)));
+                Optional.ofNullable(zone.need().get(nutrient))
+                        .ifPresent(need -> rows.add(ledger(zone, nutrient, need)));
             }
         }
         return rows;
@@ -249,7 +260,9 @@ record SeasonWords(Season season, Figures figures) {
         double over = zone.surplus(nutrient).orElse(0);
         String so = over > NOTHING_GM2
                 ? figures.dose(over) + " more than it needs"
-                : needs(zone, nutrient) ? "we add " + figures.dose(zone.remaining(nutrient).orElse(0)) : "enough";
+                : needs(zone, nutrient)
+                        ? "we add " + figures.dose(zone.remaining(nutrient).orElse(0))
+                        : "enough";
         return List.of(zone.name(), nutrient.word(), figures.dose(need), figures.dose(brought), so);
     }
 

@@ -72,7 +72,8 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
         PaperRect room = fit.place().frame();
         ImagePainter painter =
                 new ImagePainter(fonts, IMAGE_DPI, options.palette().of(Role.PAPER));
-        PaperRect framed = new PaperRect(0, 0, room.widthMm() + 2 * FRAME_MM, room.heightMm() + TITLE_MM + 2 * FRAME_MM);
+        PaperRect framed =
+                new PaperRect(0, 0, room.widthMm() + 2 * FRAME_MM, room.heightMm() + TITLE_MM + 2 * FRAME_MM);
         PaperRect below = new PaperRect(FRAME_MM, FRAME_MM + TITLE_MM, room.widthMm(), room.heightMm());
         return painter.png(painter.image(framed, canvas -> {
             title(canvas);
@@ -83,9 +84,15 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
     private void title(Canvas canvas) {
         String name = yard.name().isBlank() ? "Water" : yard.name() + ": water";
         canvas.write(Run.plain(
-                new Point(FRAME_MM, FRAME_MM + 3.2), name, TITLE, options.palette().of(Role.INK)));
+                new Point(FRAME_MM, FRAME_MM + 3.2),
+                name,
+                TITLE,
+                options.palette().of(Role.INK)));
         canvas.write(Run.plain(
-                new Point(FRAME_MM, FRAME_MM + 7.2), WORDS, CAUTION, options.palette().of(Role.SOFT)));
+                new Point(FRAME_MM, FRAME_MM + 7.2),
+                WORDS,
+                CAUTION,
+                options.palette().of(Role.SOFT)));
     }
 
     /** Upright before on its side, furniture below the map before beside it: the first of the largest scale. */

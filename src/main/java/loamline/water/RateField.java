@@ -64,7 +64,11 @@ final class RateField {
         double[] copy = new double[wider.size()];
         for (int row = window.row(); row < window.endRow(); row++) {
             System.arraycopy(
-                    rates, window.index(window.column(), row), copy, wider.index(window.column(), row), window.columns());
+                    rates,
+                    window.index(window.column(), row),
+                    copy,
+                    wider.index(window.column(), row),
+                    window.columns());
         }
         return copy;
     }

@@ -1,21 +1,16 @@
 package loamline.water;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import loamline.account.Account;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.raster.Grid;
-import loamline.raster.GridSpec;
-import loamline.raster.Mask;
 import loamline.yard.Feature;
 import loamline.yard.Head;
 import loamline.yard.Yard;
@@ -91,8 +86,7 @@ public final class Water {
             SprinklerHead known = before == null ? null : before.heads.get(head);
             read.pattern()
                     .ifPresent(pattern -> heads.put(
-                            head,
-                            known == null ? SprinklerHead.of(head, pattern, lawn, shadows, options) : known));
+                            head, known == null ? SprinklerHead.of(head, pattern, lawn, shadows, options) : known));
         });
         Map<String, Valve> valves = new LinkedHashMap<>();
         byValve(heads.values()).forEach((name, own) -> {
@@ -162,12 +156,13 @@ public final class Water {
     }
 
     private Optional<Grid> rates(Collection<Valve> some) {
-        return lawn.mask().map(turf -> Grid.of(turf.grid(), values -> {
-            Window whole = Window.of(turf.grid());
-            some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values, whole)));
-            for (int i = 0; i < values.length; i++) {
-                values[i] = turf.has(i) ? values[i] : Double.NaN;
-            }
-        }));
+        return lawn.mask()
+                .map(turf -> Grid.of(turf.grid(), values -> {
+                    Window whole = Window.of(turf.grid());
+                    some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values, whole)));
+                    for (int i = 0; i < values.length; i++) {
+                        values[i] = turf.has(i) ? values[i] : Double.NaN;
+                    }
+                }));
     }
 }

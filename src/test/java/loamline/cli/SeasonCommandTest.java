@@ -31,8 +31,16 @@ class SeasonCommandTest {
 
     private int run(String products, String... flags) {
         List<String> words = new ArrayList<>(List.of(
-                "season", "maps/plover-court.loam.json", "--lab", "demo-data/lab/thistlewick.csv", "--products", products,
-                "--targets", COURT + "targets.csv", "--out", out().toString()));
+                "season",
+                "maps/plover-court.loam.json",
+                "--lab",
+                "demo-data/lab/thistlewick.csv",
+                "--products",
+                products,
+                "--targets",
+                COURT + "targets.csv",
+                "--out",
+                out().toString()));
         words.addAll(List.of(flags));
         StringWriter err = new StringWriter();
         int code = LoamlineCommand.run(
@@ -51,7 +59,9 @@ class SeasonCommandTest {
 
     @Test
     void thePlanIsWrittenWithEveryFileAndTheSameBytesTwice() throws IOException {
-        assertThat(run(COURT + "products.csv", "--service", COURT + "service-light.csv")).as(said).isZero();
+        assertThat(run(COURT + "products.csv", "--service", COURT + "service-light.csv"))
+                .as(said)
+                .isZero();
         JsonNode season = season();
         assertThat(season.get("status").asText()).isEqualTo("optimal");
         assertThat(season.get("blocking")).isEmpty();
@@ -61,18 +71,24 @@ class SeasonCommandTest {
             sum += product.get("cost").asDouble(0);
         }
         assertThat(season.get("cost").asDouble()).isCloseTo(sum, within(1e-9));
-        assertThat(season.get("tasks").size()).isEqualTo(Files.readAllLines(out().resolve("tasks.csv")).size() - 1);
+        assertThat(season.get("tasks").size())
+                .isEqualTo(Files.readAllLines(out().resolve("tasks.csv")).size() - 1);
         byte[] pdf = Files.readAllBytes(out().resolve("client-plan.pdf"));
         byte[] json = Files.readAllBytes(out().resolve("season.json"));
-        assertThat(run(COURT + "products.csv", "--service", COURT + "service-light.csv")).isZero();
+        assertThat(run(COURT + "products.csv", "--service", COURT + "service-light.csv"))
+                .isZero();
         assertThat(out().resolve("client-plan.pdf")).hasBinaryContent(pdf);
         assertThat(out().resolve("season.json")).hasBinaryContent(json);
-        assertThat(JSON.readTree(Files.readString(out().resolve("accounts.json"))).has("/zones/0/need/N")).isTrue();
+        assertThat(JSON.readTree(Files.readString(out().resolve("accounts.json")))
+                        .has("/zones/0/need/N"))
+                .isTrue();
     }
 
     @Test
     void aServiceThatCoversAllNitrogenAndOverdoesPhosphateGetsANote() throws IOException {
-        assertThat(run(COURT + "products.csv", "--service", COURT + "service.csv")).as(said).isZero();
+        assertThat(run(COURT + "products.csv", "--service", COURT + "service.csv"))
+                .as(said)
+                .isZero();
         for (JsonNode zone : season().get("zones")) {
             assertThat(zone.at("/remaining/N").asDouble()).isZero();
         }
@@ -89,7 +105,9 @@ class SeasonCommandTest {
     @Test
     void anInfeasibleSeasonSaysWhatIsInTheWay() throws IOException {
         Path list = Files.writeString(
-                folder.resolve("p.csv"), "name,n,p2o5,k2o,bag_kg,price\nstarter,10,20,10,20,30\n", StandardCharsets.UTF_8);
+                folder.resolve("p.csv"),
+                "name,n,p2o5,k2o,bag_kg,price\nstarter,10,20,10,20,30\n",
+                StandardCharsets.UTF_8);
         assertThat(run(list.toString())).as(said).isZero();
         assertThat(season().get("status").asText()).isEqualTo("infeasible");
         assertThat(season().get("blocking")).isNotEmpty();

@@ -81,7 +81,10 @@ class SeasonInputFilesTest {
         assertThat(text.replace("\r\n", "")).doesNotContain("\n");
         String unfolded = text.replace("\r\n ", "");
         assertThat(unfolded).contains("DTSTART;VALUE=DATE:20271231\r\nDTEND;VALUE=DATE:20280101\r\n");
-        String summary = unfolded.lines().filter(l -> l.startsWith("SUMMARY:")).findFirst().orElseThrow();
+        String summary = unfolded.lines()
+                .filter(l -> l.startsWith("SUMMARY:"))
+                .findFirst()
+                .orElseThrow();
         assertThat(summary.substring(8).replace("\\;", ";").replace("\\,", ",").replace("\\\\", "\\"))
                 .isEqualTo(title);
         assertThat(unfolded).contains("DESCRIPTION:a\\nb\r\n").endsWith("END:VCALENDAR\r\n");

@@ -54,8 +54,10 @@ class LawTest {
         Law law = law("MN", false, false);
         assertThat(law.allowsPhosphorus(MAY, Optional.empty(), false)).isFalse();
         assertThat(law.allowsPhosphorus(MAY, Optional.empty(), true)).isTrue();
-        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.minusMonths(36)), false)).isTrue();
-        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.minusMonths(37)), false)).isFalse();
+        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.minusMonths(36)), false))
+                .isTrue();
+        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.minusMonths(37)), false))
+                .isFalse();
     }
 
     @Test
@@ -66,6 +68,8 @@ class LawTest {
 
     @Test
     void aStateWithoutARowIsRefused() {
-        assertThatThrownBy(() -> SeasonOptions.from(MAY).in("ZZ")).hasMessageContaining("ZZ").hasMessageContaining("NY");
+        assertThatThrownBy(() -> SeasonOptions.from(MAY).in("ZZ"))
+                .hasMessageContaining("ZZ")
+                .hasMessageContaining("NY");
     }
 }

@@ -36,7 +36,8 @@ class QuantitiesTest {
 
     @Test
     void liquidsGoByDensity() {
-        // growers' training material (second-hand): 10.69 lb/gal of 10 % is 1.069 lb N/gal; 15 lb N/acre takes 14.03 gal
+        // growers' training material (second-hand): 10.69 lb/gal of 10 % is 1.069 lb N/gal; 15 lb N/acre takes 14.03
+        // gal
         assertThat(15 / (10.69 * 10 / 100)).isCloseTo(14.03, within(0.005));
         // derived: 32 % UAN at 11.06 lb/gal, 1 lb N/M is 36.2 fl oz
         assertThat(128 * Quantities.product(1, 32) / 11.06).isCloseTo(36.2, within(0.05));

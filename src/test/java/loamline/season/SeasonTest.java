@@ -110,9 +110,13 @@ class SeasonTest {
     @Test
     void floridaSplitsPhosphateIntoQuarterPounds() {
         // derived: 0.5 lb P2O5 needed, 0.25 at a time, 0.5 a year. MLSN-like need from an invented low test
-        List<LabValue> low = List.of(lab(Element.P, 14, "ppm", "Mehlich-3", 0.1016), lab(Element.K, 200, "ppm", "Mehlich-3", 0.1016));
-        Season season = Season.of(
-                inputs(low, List.of(), nitrogen("Lawn", 2.7), SeasonOptions.from(SPRING).in("FL")));
+        List<LabValue> low = List.of(
+                lab(Element.P, 14, "ppm", "Mehlich-3", 0.1016), lab(Element.K, 200, "ppm", "Mehlich-3", 0.1016));
+        Season season = Season.of(inputs(
+                low,
+                List.of(),
+                nitrogen("Lawn", 2.7),
+                SeasonOptions.from(SPRING).in("FL")));
         assertThat(only(season).need().get(Nutrient.P2O5)).isPositive();
         Map<LocalDate, Double> doses = phosphateByDay(season);
         doses.values().forEach(gM2 -> assertThat(gM2 / LB).isLessThanOrEqualTo(0.25));
@@ -121,13 +125,19 @@ class SeasonTest {
 
     private static Map<LocalDate, Double> phosphateByDay(Season season) {
         Map<LocalDate, Double> doses = new java.util.TreeMap<>();
-        season.tasks().forEach(task -> doses.merge(
-                task.date(), 1000 * task.kgM2() * product(task).percent().p2o5() / 100, Double::sum));
+        season.tasks()
+                .forEach(task -> doses.merge(
+                        task.date(),
+                        1000 * task.kgM2() * product(task).percent().p2o5() / 100,
+                        Double::sum));
         return doses;
     }
 
     private static Product product(Task task) {
-        return LIST.stream().filter(p -> p.name().equals(task.product())).findFirst().orElseThrow();
+        return LIST.stream()
+                .filter(p -> p.name().equals(task.product()))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -136,7 +146,8 @@ class SeasonTest {
         Season season = Season.of(inputs(vague, List.of(), nitrogen("Lawn", 2), SeasonOptions.from(SPRING)));
         assertThat(only(season).remaining(Nutrient.P2O5)).isEmpty();
         assertThat(only(season).questions()).anyMatch(q -> q.startsWith("phosphate"));
-        season.tasks().forEach(task -> assertThat(product(task).isPhosphateFree()).isTrue());
+        season.tasks()
+                .forEach(task -> assertThat(product(task).isPhosphateFree()).isTrue());
     }
 
     @Test
@@ -164,8 +175,9 @@ class SeasonTest {
                         Optional.of(SPRING),
                         3));
         Season season = Season.of(inputs(sour, List.of(), nitrogen("Lawn", 3), SeasonOptions.from(SPRING)));
-        List<Task> limed =
-                season.tasks().stream().filter(t -> t.action() == Task.Action.LIME).toList();
+        List<Task> limed = season.tasks().stream()
+                .filter(t -> t.action() == Task.Action.LIME)
+                .toList();
         assertThat(limed).isNotEmpty();
         // Penn State: no more than 100 lb/M at a time
         limed.forEach(t -> assertThat(1000 * t.kgM2() / LB).isLessThanOrEqualTo(100));
@@ -175,8 +187,8 @@ class SeasonTest {
     void anInterruptedThreadGetsNoPlan() {
         Thread.currentThread().interrupt();
         try {
-            assertThatThrownBy(() -> Season.of(
-                            inputs(List.of(), List.of(), nitrogen("Lawn", 3), SeasonOptions.from(SPRING))))
+            assertThatThrownBy(() ->
+                            Season.of(inputs(List.of(), List.of(), nitrogen("Lawn", 3), SeasonOptions.from(SPRING))))
                     .isInstanceOf(CancellationException.class);
         } finally {
             Thread.interrupted();
@@ -209,7 +221,9 @@ class SeasonTest {
         for (Task task : season.tasks()) {
             assertThat(task.kg()).as(as).isPositive();
             assertThat(law.bars(task.date())).as(as).isFalse();
-            assertThat(task.date()).as(as).isAfterOrEqualTo(season.inputs().options().from());
+            assertThat(task.date())
+                    .as(as)
+                    .isAfterOrEqualTo(season.inputs().options().from());
             assertNitrogen(season, task, total, as);
             double ours = dose(season, task, p -> p.percent().n() / 100 * (1 - p.slowNPct() / 100));
             double theirs = theirs(season, task, v -> v.quickNGM2().orElse(0));
@@ -266,8 +280,16 @@ class SeasonTest {
             grounds.add(new Ground("z" + i, "tall fescue", areaM2, areaM2));
             Target usual = nitrogen("z" + i, 3.5 * random.nextDouble());
             targets.add(new Target(
-                    usual.zone(), "tall fescue", regions.get(random.nextInt(3)), "medium", usual.nGM2(), usual.seed(), 0,
-                    usual.keeping(), usual.compost(), 2));
+                    usual.zone(),
+                    "tall fescue",
+                    regions.get(random.nextInt(3)),
+                    "medium",
+                    usual.nGM2(),
+                    usual.seed(),
+                    0,
+                    usual.keeping(),
+                    usual.compost(),
+                    2));
         });
         List<Visit> visits = IntStream.range(0, random.nextInt(4))
                 .mapToObj(i -> visit(3 + random.nextInt(8), 0.9 * random.nextDouble(), 0))

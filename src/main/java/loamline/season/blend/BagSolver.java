@@ -68,8 +68,7 @@ public final class BagSolver {
     }
 
     private Optional<List<Integer>> search(List<Integer> free) {
-        List<Double> prices =
-                blend.materials().stream().map(Material::bagPrice).toList();
+        List<Double> prices = blend.materials().stream().map(Material::bagPrice).toList();
         for (int i = 0; i < MOST_RULES; i++) {
             Cancellation.check();
             Optional<List<Integer>> bags = Covering.cheapest(prices, covers, free);

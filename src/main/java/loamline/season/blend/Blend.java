@@ -16,12 +16,14 @@ public record Blend(List<Material> materials, List<Plot> plots) {
         materials = List.copyOf(materials);
         plots = List.copyOf(plots);
         int count = materials.size();
-        plots.stream().flatMap(plot -> plot.slots().stream()).forEach(slot -> slot.materials().stream()
-                .filter(m -> m < 0 || m >= count)
-                .findFirst()
-                .ifPresent(m -> {
-                    throw new IllegalArgumentException("there is no material " + m);
-                }));
+        plots.stream()
+                .flatMap(plot -> plot.slots().stream())
+                .forEach(slot -> slot.materials().stream()
+                        .filter(m -> m < 0 || m >= count)
+                        .findFirst()
+                        .ifPresent(m -> {
+                            throw new IllegalArgumentException("there is no material " + m);
+                        }));
     }
 
     /** The same with one material left out of use. */

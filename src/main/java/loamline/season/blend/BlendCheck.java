@@ -85,7 +85,8 @@ public final class BlendCheck {
 
     private double sum(Collection<BagPlan.Dose> doses, Quantity quantity) {
         return doses.stream()
-                .mapToDouble(dose -> dose.kg() * blend.materials().get(dose.material()).of(quantity))
+                .mapToDouble(dose ->
+                        dose.kg() * blend.materials().get(dose.material()).of(quantity))
                 .sum();
     }
 

@@ -62,8 +62,9 @@ public final class Blocking {
 
     private static List<Block> rules(int p, Plot plot, List<Material> materials) {
         List<Block> blocks = new ArrayList<>();
-        List<Quantity> asked = plot.season().keySet().stream()
-                .filter(q -> plot.season().get(q).least() > 0)
+        List<Quantity> asked = plot.season().entrySet().stream()
+                .filter(entry -> entry.getValue().least() > 0)
+                .map(Map.Entry::getKey)
                 .toList();
         asked.stream()
                 .filter(q -> materials.stream().noneMatch(m -> m.of(q) > 0))
@@ -119,8 +120,7 @@ public final class Blocking {
     /** The plot when it must get nothing but one quantity. */
     private static Plot only(Plot plot, Quantity quantity) {
         Map<Quantity, Range> season = new EnumMap<>(Quantity.class);
-        plot.season()
-                .forEach((q, range) -> season.put(q, q == quantity ? range : Range.atMost(range.most())));
+        plot.season().forEach((q, range) -> season.put(q, q == quantity ? range : Range.atMost(range.most())));
         return new Plot(plot.name(), plot.areaM2(), season, plot.slots());
     }
 }

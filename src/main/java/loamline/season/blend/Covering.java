@@ -104,7 +104,8 @@ final class Covering {
 
     /** The cheapest numbers, whole or not, of a branch. What is more than the least of the branch is what is sought. */
     private Optional<double[]> relaxed(int[] least, int[] most) {
-        LinearProgram program = new LinearProgram(free.stream().mapToDouble(m -> prices[m]).toArray());
+        LinearProgram program =
+                new LinearProgram(free.stream().mapToDouble(m -> prices[m]).toArray());
         int[] all = IntStream.range(0, free.size()).toArray();
         for (Cover cover : covers) {
             double[] weights =
@@ -124,8 +125,9 @@ final class Covering {
                 program.atMost(new int[] {i}, new double[] {1}, most[i] - least[i]);
             }
         }
-        return program.least().map(more -> IntStream.range(0, more.length)
-                .mapToDouble(i -> least[i] + more[i])
-                .toArray());
+        return program.least()
+                .map(more -> IntStream.range(0, more.length)
+                        .mapToDouble(i -> least[i] + more[i])
+                        .toArray());
     }
 }

@@ -75,7 +75,10 @@ public final class DoseSpreader {
                 .map(PlotRows.Column::material)
                 .toList();
         for (int m = 0; m < bags.size(); m++) {
-            atMost(program, positions(materials, m), bags.get(m) * blend.materials().get(m).bagKg());
+            atMost(
+                    program,
+                    positions(materials, m),
+                    bags.get(m) * blend.materials().get(m).bagKg());
         }
         double[] kg = program.least().orElseThrow(() -> new IllegalStateException("the bags are not enough"));
         return perPlot(whole, kg);
@@ -133,7 +136,8 @@ public final class DoseSpreader {
         Arrays.fill(costs, count, costs.length, 1);
         LinearProgram program = new LinearProgram(costs);
         program.add(plots.get(p), 0);
-        List<Integer> materials = columns.stream().map(PlotRows.Column::material).toList();
+        List<Integer> materials =
+                columns.stream().map(PlotRows.Column::material).toList();
         for (int m = 0; m < bags.size(); m++) {
             atMost(program, positions(materials, m), share[m]);
         }
@@ -156,9 +160,12 @@ public final class DoseSpreader {
                         ? -1
                         : c == over + 1
                                 ? 1
-                                : blend.materials().get(columns.get(c).material()).of(Quantity.N))
+                                : blend.materials()
+                                        .get(columns.get(c).material())
+                                        .of(Quantity.N))
                 .toArray();
-        double wanted = blend.plots().get(p).kg(blend.plots().get(p).slots().get(s).wantedNGM2());
+        double wanted =
+                blend.plots().get(p).kg(blend.plots().get(p).slots().get(s).wantedNGM2());
         program.atMost(all, n, wanted);
         program.atLeast(all, n, wanted);
     }

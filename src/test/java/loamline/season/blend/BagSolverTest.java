@@ -35,18 +35,23 @@ class BagSolverTest {
         for (long seed = 1; solved < CASES; seed++) {
             Blend blend = Blends.random(seed, 1 + (int) (seed % 3), 3, 1 + (int) (seed % 2));
             if (!Blocking.of(blend).isEmpty()) {
-                assertThat(isEnough(blend, List.of(1000, 1000, 1000))).as("seed " + seed).isFalse();
+                assertThat(isEnough(blend, List.of(1000, 1000, 1000)))
+                        .as("seed " + seed)
+                        .isFalse();
                 continue;
             }
             BagSolver solver = new BagSolver(blend);
             List<Integer> bags = solver.cheapest();
             assertThat(isEnough(blend, bags)).as("seed " + seed).isTrue();
-            for (Map.Entry<Double, List<Integer>> cheaper : cheaper(blend, solver.cost(bags)).entrySet()) {
+            for (Map.Entry<Double, List<Integer>> cheaper :
+                    cheaper(blend, solver.cost(bags)).entrySet()) {
                 assertThat(isEnough(blend, cheaper.getValue()))
                         .as("seed " + seed + ": " + cheaper + " against " + bags)
                         .isFalse();
             }
-            assertThat(BlendCheck.broken(blend, DoseSpreader.spread(blend, bags))).as("seed " + seed).isEmpty();
+            assertThat(BlendCheck.broken(blend, DoseSpreader.spread(blend, bags)))
+                    .as("seed " + seed)
+                    .isEmpty();
             solved++;
         }
     }
@@ -137,26 +142,23 @@ class BagSolverTest {
 
     @Test
     void aNeedThatNothingBringsIsNamed() {
-        Blend blend = new Blend(
-                List.of(UREA), List.of(plot(Map.of(Quantity.K2O, Range.atLeast(3)), Map.of(), Set.of(0))));
+        Blend blend =
+                new Blend(List.of(UREA), List.of(plot(Map.of(Quantity.K2O, Range.atLeast(3)), Map.of(), Set.of(0))));
         assertThat(Blocking.of(blend))
-                .containsExactly(
-                        new Blocking.Block(0, Blocking.Rule.NOT_SOLD, java.util.Optional.of(Quantity.K2O)));
+                .containsExactly(new Blocking.Block(0, Blocking.Rule.NOT_SOLD, java.util.Optional.of(Quantity.K2O)));
     }
 
     @Test
     void aCapInTheWayIsNamed() {
         Blend blend = new Blend(
-                List.of(UREA),
-                List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(Quantity.N, 4.0), Set.of(0))));
+                List.of(UREA), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(Quantity.N, 4.0), Set.of(0))));
         assertThat(Blocking.of(blend))
                 .containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, java.util.Optional.of(Quantity.N)));
     }
 
     @Test
     void materialsThatMayNotBeUsedAreNamed() {
-        Blend blend = new Blend(
-                List.of(UREA), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(), Set.of())));
+        Blend blend = new Blend(List.of(UREA), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(), Set.of())));
         assertThat(Blocking.of(blend))
                 .containsExactly(new Blocking.Block(0, Blocking.Rule.MATERIALS, java.util.Optional.empty()));
     }
@@ -172,8 +174,7 @@ class BagSolverTest {
     @Test
     void theCheckFindsEveryKindOfBreach() {
         Blend blend = new Blend(
-                List.of(UREA),
-                List.of(plot(Map.of(Quantity.N, new Range(4, 5)), Map.of(Quantity.N, 4.5), Set.of())));
+                List.of(UREA), List.of(plot(Map.of(Quantity.N, new Range(4, 5)), Map.of(Quantity.N, 4.5), Set.of())));
         BagPlan plan = new BagPlan(List.of(0), List.of(new BagPlan.Dose(0, 0, 0, 2)));
         // 2 kg of urea on 100 m² bring 9.2 g N/m²: over the season, over the dose, not allowed, and of no bag
         assertThat(BlendCheck.broken(blend, plan)).hasSize(4);
@@ -184,9 +185,8 @@ class BagSolverTest {
     void simplexSolvesAProblemFromTheBooks() {
         // Chvátal 1983, Linear Programming, chapter 2: max 5x + 4y + 3z is 13 at (2, 0, 1)
         double[] answer = Simplex.most(
-                        new double[] {5, 4, 3},
-                        new double[][] {{2, 3, 1}, {4, 1, 2}, {3, 4, 2}},
-                        new double[] {5, 11, 8})
+                        new double[] {5, 4, 3}, new double[][] {{2, 3, 1}, {4, 1, 2}, {3, 4, 2}}, new double[] {5, 11, 8
+                        })
                 .orElseThrow();
         assertThat(answer[0]).isCloseTo(2, within(1e-6));
         assertThat(answer[1]).isCloseTo(0, within(1e-6));

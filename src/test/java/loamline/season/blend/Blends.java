@@ -35,8 +35,7 @@ final class Blends {
         content.put(Quantity.P2O5, random.nextInt(3) == 0 ? 0.2 * random.nextDouble() : 0);
         content.put(Quantity.K2O, random.nextInt(2) == 0 ? 0.5 * random.nextDouble() : 0);
         content.put(Quantity.SALT, 0.2 + random.nextDouble());
-        return new Material(
-                "m" + m, 5 + 20 * random.nextDouble(), 10 + 40 * random.nextDouble(), content);
+        return new Material("m" + m, 5 + 20 * random.nextDouble(), 10 + 40 * random.nextDouble(), content);
     }
 
     private static Plot plot(Random random, int p, int materials, int dates) {
