@@ -117,7 +117,7 @@ record GroundTasks(SeasonInputs inputs) {
                 : 1;
         double kgM2 =
                 Quantities.overseedRate(rate.getAsDouble(), seed.bareShare().orElse(0)) / 1000 / live;
-        String name = "seed: " + mix.stream().map(GroundTasks::part).collect(Collectors.joining(", "));
+        String name = mix.stream().map(GroundTasks::part).collect(Collectors.joining(", "));
         return List.of(new Task(
                 day,
                 zone.name(),
@@ -137,7 +137,9 @@ record GroundTasks(SeasonInputs inputs) {
     }
 
     private static String part(Target.Part part) {
-        return String.format(Locale.ROOT, "%.0f %% %s", part.pct(), part.grass());
+        return part.pct() == 100
+                ? part.grass() + " seed"
+                : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
     }
 
     private static List<String> cautions(double live) {

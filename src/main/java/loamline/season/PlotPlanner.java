@@ -24,6 +24,8 @@ final class PlotPlanner {
     static final int WINDOW_DAYS = 30;
     /** Dressings of lime lie so far apart. */
     private static final int LIME_MONTHS = 4;
+    /** A date that can take less nitrogen is not worth a round of the spreader: 0.25 lb/1,000 ft², own rule, g/m². */
+    private static final double LEAST_N_GM2 = Quantities.gM2(0.25);
     /** Less is no dose, g/m². */
     private static final double NOTHING_GM2 = 1e-6;
 
@@ -87,7 +89,10 @@ final class PlotPlanner {
                 days.stream().map(day -> most(zone, day)).toList();
         List<Double> wanted = Calendar.shared(
                 zone.remaining(Nutrient.N).orElse(0),
-                most.stream().map(m -> m.getOrDefault(Quantity.N, 0.0)).toList(),
+                most.stream()
+                        .map(m -> m.getOrDefault(Quantity.N, 0.0))
+                        .map(n -> n < LEAST_N_GM2 ? 0 : n)
+                        .toList(),
                 days.stream().map(Calendar.Day::growth).toList());
         Set<LocalDate> limed = limeDates(days);
         return IntStream.range(0, days.size())

@@ -39,7 +39,7 @@ public record Task(
         LIME("lime", "Spread lime"),
         AMEND("amend", "Spread"),
         CORE("core", "Core aerate"),
-        TOPDRESS("topdress", "Topdress with compost"),
+        TOPDRESS("topdress", "Topdress"),
         SEED("seed", "Seed"),
         WETTING_AGENT("wetting agent", "Apply wetting agent");
 

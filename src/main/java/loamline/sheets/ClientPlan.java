@@ -74,6 +74,8 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
                 SECTION_MM,
                 Blocks.stack(0.6, List.of(heading(blocks, "What we found, part by part"), table.head())),
                 season.zones().stream().map(words::zone).map(table::row).toList());
+        column.add(SECTION_MM, heading(blocks, "Good to know"), bullets(words.hints(), blocks));
+        column.add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
         return column;
     }
 
@@ -148,8 +150,6 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
                 Blocks.stack(0.6, List.of(heading(blocks, "What to buy"), shopping.head())),
                 words.shopping().stream().map(shopping::row).toList());
         column.add(2, blocks.paragraph(words.money(), Blocks.SECOND, Role.SOFT));
-        column.add(SECTION_MM, heading(blocks, "Good to know"), bullets(words.hints(), blocks));
-        column.add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
         return column;
     }
 

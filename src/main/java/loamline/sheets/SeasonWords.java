@@ -136,12 +136,17 @@ record SeasonWords(Season season, Figures figures) {
         return open.isEmpty() ? needs : needs + " Not known yet: " + String.join(", ", open) + ".";
     }
 
-    /** Rows of tasks by month. */
+    /** Rows of tasks by month; what is done on one day with one product is a row, with the parts of the lawn below each other. */
     Map<String, List<List<String>>> months() {
+        Map<List<Object>, List<Task>> rounds = season.tasks().stream()
+                .collect(Collectors.groupingBy(
+                        task -> List.of(task.date(), task.action(), task.product()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         Map<String, List<List<String>>> months = new LinkedHashMap<>();
-        season.tasks()
-                .forEach(task -> months.computeIfAbsent(month(task.date()), m -> new ArrayList<>())
-                        .add(task(task)));
+        rounds.values()
+                .forEach(tasks -> months.computeIfAbsent(month(tasks.get(0).date()), m -> new ArrayList<>())
+                        .addAll(rows(tasks)));
         return months;
     }
 
@@ -149,23 +154,33 @@ record SeasonWords(Season season, Figures figures) {
         return day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + day.getYear();
     }
 
-    private List<String> task(Task task) {
-        String what = task.action().title() + (task.product().isEmpty() ? "" : ": " + task.product());
-        boolean weighed = task.kg() > 0;
-        return List.of(
-                Integer.toString(task.date().getDayOfMonth()) + " "
-                        + task.date().getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
-                what,
-                task.zone(),
-                weighed ? weight(task.kg()) : task.volumeM3() > 0 ? volume(task.volumeM3()) : passes(task),
-                weighed ? figures.dose(G_PER_KG * task.kgM2() / task.passes()) : "",
-                task.panG().isPresent()
-                        ? String.format(Locale.ROOT, "%.1f g", task.panG().getAsDouble() / task.passes())
-                        : "");
+    private List<List<String>> rows(List<Task> tasks) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Task task : tasks) {
+            boolean first = rows.isEmpty();
+            String day = task.date().getDayOfMonth() + " "
+                    + task.date().getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+            String what = task.action().title() + (task.product().isEmpty() ? "" : ": " + task.product());
+            rows.add(List.of(
+                    first ? day : "",
+                    first ? what : "",
+                    task.zone(),
+                    amount(task),
+                    task.kg() > 0 ? figures.dose(G_PER_KG * task.kgM2() / task.passes()) : "",
+                    task.panG().isPresent()
+                            ? String.format(Locale.ROOT, "%.1f g", task.panG().getAsDouble() / task.passes())
+                            : ""));
+        }
+        return rows;
     }
 
-    private static String passes(Task task) {
-        return task.passes() == 1 ? "1 pass" : task.passes() + " passes";
+    private String amount(Task task) {
+        if (task.kg() > 0) {
+            return weight(task.kg());
+        }
+        return task.volumeM3() > 0
+                ? volume(task.volumeM3())
+                : task.passes() + (task.passes() == 1 ? " pass" : " passes");
     }
 
     private String weight(double kg) {

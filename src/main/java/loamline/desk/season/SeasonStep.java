@@ -88,9 +88,7 @@ public final class SeasonStep extends VBox {
     }
 
     private static Label title(String words) {
-        Label title = new Label(words);
-        title.getStyleClass().add("group-title");
-        return title;
+        return Words.wrapped(words, "group-title");
     }
 
     private void show() {

@@ -2,13 +2,11 @@ package loamline.desk.soil;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import loamline.account.Account;
 import loamline.desk.facts.Row;
@@ -62,9 +60,7 @@ public final class SoilStep extends VBox {
 
     private List<Node> nodes(SampleResult sample) {
         List<Node> nodes = new ArrayList<>();
-        Label title = new Label("Sample " + sample.id());
-        title.getStyleClass().add("group-title");
-        nodes.add(title);
+        nodes.add(Words.wrapped("Sample " + sample.id(), "group-title"));
         if (!sample.zones().isEmpty()) {
             nodes.add(Words.wrapped(String.join(", ", sample.zones()), "soft"));
         }
@@ -93,21 +89,14 @@ public final class SoilStep extends VBox {
     }
 
     private static Row row(Rating rating) {
-        String name = rating.value().element().key()
-                + (rating.value().made().extractantText().isEmpty()
-                        ? ""
-                        : ", " + rating.value().made().extractantText());
-        String standing = rating.name().orElse("not rated");
+        String extractant = rating.value().made().extractantText();
+        String name = rating.value().element().key() + (extractant.isEmpty() ? "" : ", " + extractant) + ": "
+                + rating.name().orElse("not rated");
         Optional<Account> why = rating.standing()
                 .account()
-                .or(() -> Optional.of(
-                        new Account("", Map.of(), List.of(), rating.standing().reason())));
-        String unit = rating.value().made().unitText();
-        return Row.of(
-                name,
-                new Formatted(
-                        String.valueOf(rating.value().value()), unit.isEmpty() ? standing : unit + ", " + standing),
-                why);
+                .or(() -> Optional.of(Account.of("", rating.standing().reason())));
+        String number = String.valueOf(rating.value().value());
+        return Row.of(name, new Formatted(number, rating.value().made().unitText()), why);
     }
 
     /** A dose with its account, or why there is none. */

@@ -1,6 +1,7 @@
 package loamline.desk.tables;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 
@@ -12,6 +13,7 @@ public final class TabbedTables extends TabPane {
         getStyleClass().add("tabbed-tables");
         setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
         setMinHeight(LEAST_PX);
+        setAccessibleText(tables.stream().map(TablesView::title).collect(Collectors.joining(", ")));
         tables.forEach(table -> getTabs().add(new Tab(table.title(), table)));
     }
 }

@@ -62,8 +62,9 @@ public final class Blocking {
 
     private static List<Block> rules(int p, Plot plot, List<Material> materials) {
         List<Block> blocks = new ArrayList<>();
-        List<Quantity> asked = plot.season().keySet().stream()
-                .filter(q -> plot.season().get(q).least() > 0)
+        List<Quantity> asked = plot.season().entrySet().stream()
+                .filter(entry -> entry.getValue().least() > 0)
+                .map(Map.Entry::getKey)
                 .toList();
         asked.stream()
                 .filter(q -> materials.stream().noneMatch(m -> m.of(q) > 0))
