@@ -37,7 +37,8 @@ class ArchitectureTest {
     private static final Map<String, List<String>> NEIGHBOURS = Map.of(
             "place", List.of("geometry"), // a place in the plane is a point
             "season", List.of("soil"), // what to buy follows from what the soil lacks
-            "findings", List.of("water", "sun"), // a core is set beside modelled water and sun
+            // a log is about planned cores, each set beside modelled water and sun and the laboratory's report
+            "findings", List.of("sampling", "water", "sun", "soil"),
             "cli", List.of()); // commands drive the rooms, never the window
 
     private static final Pattern ROOM = Pattern.compile("^loamline\\.(\\w+)");

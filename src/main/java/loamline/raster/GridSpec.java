@@ -1,5 +1,6 @@
 package loamline.raster;
 
+import java.util.OptionalInt;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 
@@ -50,6 +51,15 @@ public record GridSpec(double originX, double originY, double cellM, int columns
     /** y of the middle of a row. */
     public double yOf(int row) {
         return originY + (row + 0.5) * cellM;
+    }
+
+    /** The index of the cell that holds a point; empty off the grid. A point between two cells belongs to the next. */
+    public OptionalInt indexOf(Point p) {
+        double column = Math.floor((p.x() - originX) / cellM);
+        double row = Math.floor((p.y() - originY) / cellM);
+        return column >= 0 && column < columns && row >= 0 && row < rows
+                ? OptionalInt.of((int) row * columns + (int) column)
+                : OptionalInt.empty();
     }
 
     /** The middle of a cell. */
