@@ -20,6 +20,7 @@ import picocli.CommandLine.ParameterException;
             WaterCommand.class,
             CupsCommand.class,
             SunCommand.class,
+            LogCommand.class,
             SoilCommand.class,
             SeasonCommand.class
         },

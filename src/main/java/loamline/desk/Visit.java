@@ -3,7 +3,7 @@ package loamline.desk;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.Year;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -96,10 +96,11 @@ final class Visit {
         printed = new PrintModel(session, usualPaper(), program);
         saving = new Saving(printed, this::askWhere);
         ImageDrops.takeOn(map, traced);
-        sun = new SunModel(session, Year.now().getValue());
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        sun = new SunModel(session, today.getYear());
         water = new WaterModel(session);
         soil = new SoilModel(session);
-        season = new SeasonModel(session, LocalDate.now());
+        season = new SeasonModel(session, today);
     }
 
     private static Paper usualPaper() {

@@ -3,6 +3,8 @@ package loamline.findings;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import loamline.reference.Cause;
@@ -11,19 +13,25 @@ import loamline.reference.CauseSign;
 /**
  * Weighs causes by their signs.
  *
- * <p>A sign against a level counts by how far the share of the area's cores beyond the level departs from a half; a sign
- * against the rest by Cliff's delta. Both count less with few cores: n / (n + 1) of their weight. The weights are
+ * <p>A sign against a level counts by how far the share of the area's cores beyond the level departs from a third; a
+ * sign against the rest by how far Cliff's delta departs from a medium effect. Both count less with few cores: n / (n + 1) of their weight. The weights are
  * judgement, kept in a table; simulated yards with a planted cause test them.
  */
 final class CauseRanking {
     /** Points of “something else”, which no sign speaks for. */
-    private static final double SOMETHING_ELSE = 1.8;
+    private static final double SOMETHING_ELSE = 0.7;
 
     /** Named only with so much of the weight of all causes. */
-    private static final double LIKELY_SHARE = 0.6;
+    private static final double LIKELY_SHARE = 0.52;
 
     /** Below this, a cause is told as unlikely. */
     private static final double POSSIBLE_SHARE = 0.03;
+
+    /** A third of the cores beyond a level speaks neither way. */
+    private static final double TURNING_SHARE = 1.0 / 3;
+
+    /** Cliff's delta that speaks neither way: a cause shows a medium effect or more (Romano et al. 2006, from memory). */
+    private static final double TURNING_DELTA = 0.33;
 
     /** Less than this tells neither way, in points. */
     private static final double TELLS = 0.1;
@@ -31,9 +39,12 @@ final class CauseRanking {
     private final Subject subject;
     private final List<LoggedCore> area;
     private final List<LoggedCore> rest;
+    private final Map<Quantity, Double> overSpot;
 
-    CauseRanking(Subject subject, List<LoggedCore> area, List<LoggedCore> rest) {
+    /** @param overSpot what is modelled over the area as drawn; counts like one more core */
+    CauseRanking(Subject subject, List<LoggedCore> area, List<LoggedCore> rest, Map<Quantity, Double> overSpot) {
         this.subject = subject;
+        this.overSpot = overSpot;
         this.area = area;
         this.rest = rest;
     }
@@ -69,10 +80,9 @@ final class CauseRanking {
     }
 
     private Evidence evidence(CauseSign sign) {
-        double[] here = values(area, sign);
+        double[] here = DoubleStream.concat(DoubleStream.of(values(area, sign)), overSpot(sign)).toArray();
         double[] there = values(rest, sign);
-        boolean contrast = sign.test() == CauseSign.Test.HIGHER || sign.test() == CauseSign.Test.LOWER;
-        if (here.length == 0 || (contrast && there.length == 0)) {
+        if (here.length == 0 || (sign.test().isContrast() && there.length == 0)) {
             return new Evidence(
                     sign, Evidence.Stand.MISSING, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
         }
@@ -88,11 +98,18 @@ final class CauseRanking {
     private static double strength(CauseSign sign, double[] here, double[] there) {
         double level = sign.level().orElse(0);
         return switch (sign.test()) {
-            case ABOVE -> 2 * share(here, v -> v > level) - 1;
-            case BELOW -> 2 * share(here, v -> v < level) - 1;
-            case HIGHER -> Comparison.cliff(here, there);
-            case LOWER -> -Comparison.cliff(here, there);
+            case ABOVE -> beyond(share(here, v -> v > level), 0, TURNING_SHARE);
+            case NOT_ABOVE -> -beyond(share(here, v -> v > level), 0, TURNING_SHARE);
+            case BELOW -> beyond(share(here, v -> v < level), 0, TURNING_SHARE);
+            case HIGHER -> beyond(Comparison.cliff(here, there), -1, TURNING_DELTA);
+            case LOWER -> beyond(Comparison.cliff(there, here), -1, TURNING_DELTA);
+            case NOT_LOWER -> -beyond(Comparison.cliff(there, here), -1, TURNING_DELTA);
         };
+    }
+
+    /** A value from {@code least} to 1 as −1 to 1, straight to either side of its turning point. */
+    private static double beyond(double value, double least, double turning) {
+        return value >= turning ? (value - turning) / (1 - turning) : (value - turning) / (turning - least);
     }
 
     private static double share(double[] values, java.util.function.DoublePredicate holds) {
@@ -105,6 +122,13 @@ final class CauseRanking {
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
+    }
+
+    private DoubleStream overSpot(CauseSign sign) {
+        return Quantity.of(sign.subject())
+                .flatMap(quantity -> Optional.ofNullable(overSpot.get(quantity)))
+                .stream()
+                .mapToDouble(value -> value);
     }
 
     private static OptionalDouble median(double[] values) {

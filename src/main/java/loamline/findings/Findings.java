@@ -79,9 +79,12 @@ public record Findings(
                         area.spot(),
                         area.cores().stream().map(LoggedCore::id).toList(),
                         Comparison.of(area.cores(), rest),
-                        area.cores().isEmpty()
-                                ? List.of()
-                                : new CauseRanking(subject, area.cores(), rest).of(causes)))
+                        new CauseRanking(
+                                        subject,
+                                        area.cores(),
+                                        rest,
+                                        area.spot().map(known::over).orElse(Map.of()))
+                                .of(causes)))
                 .toList();
     }
 

@@ -21,8 +21,14 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
     /** Turf quality up to this is poor, on the scale of 1 to 9 on which 6 is acceptable. */
     static final double POOR_QUALITY = 4;
 
+    /** Turf quality from here on is acceptable: a core in a drawn spot that has it does not belong to the spot. */
+    static final double SOUND_QUALITY = 6;
+
     /** Poor cores nearer than this many usual gaps belong together. */
     private static final double TOGETHER_GAPS = 1.5;
+
+    /** A spot is drawn by eye: its edge is no surer than this, m. */
+    private static final double EDGE_M = 1;
 
     PoorArea {
         cores = List.copyOf(cores);
@@ -35,8 +41,9 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
         List<PoorArea> areas = new ArrayList<>();
         for (Trouble trouble : yard.all(Trouble.class).toList()) {
             Region ground = Region.of(trouble.outline());
+            Region reach = ground.buffer(EDGE_M);
             List<LoggedCore> own = free.stream()
-                    .filter(core -> ground.covers(core.core().at()))
+                    .filter(core -> reach.covers(core.core().at()) && !isSound(core))
                     .collect(Collectors.toList());
             free.removeAll(own);
             join(own, free, togetherM);
@@ -57,6 +64,10 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
 
     private static Optional<LoggedCore> firstPoor(List<LoggedCore> cores) {
         return cores.stream().filter(PoorArea::isPoor).findFirst();
+    }
+
+    private static boolean isSound(LoggedCore core) {
+        return core.value(Quantity.QUALITY).orElse(0) >= SOUND_QUALITY;
     }
 
     private static boolean isPoor(LoggedCore core) {

@@ -19,15 +19,17 @@ final class Subject {
     private static final double NO = 0;
     private static final double YES = 1;
 
-    /** By zone: the rating of phosphorus, −1 low to 1 high, and pH in water. */
+    /** By zone: the rating of phosphorus, 1 low to 3 high, and pH in water. */
     private final Map<String, OptionalDouble> phosphorus;
 
     private final Map<String, OptionalDouble> ph;
     private final Quantity wetness;
+    private final boolean noted;
 
     Subject(List<LoggedCore> cores, Map<String, OptionalDouble> phosphorus, Map<String, OptionalDouble> ph) {
         this.phosphorus = phosphorus;
         this.ph = ph;
+        this.noted = cores.stream().anyMatch(core -> !core.words().isEmpty());
         this.wetness = count(cores, Quantity.VWC) >= count(cores, Quantity.MOISTURE) ? Quantity.VWC : Quantity.MOISTURE;
     }
 
@@ -55,10 +57,10 @@ final class Subject {
         return Quantity.of(key);
     }
 
-    /** Where nothing at all was written, nobody looked. */
-    private static OptionalDouble words(LoggedCore core, List<String> terms) {
+    /** In a log without any notes nobody looked; in one with some, a blank says that there was nothing to say. */
+    private OptionalDouble words(LoggedCore core, List<String> terms) {
         String text = core.text();
-        if (text.isBlank()) {
+        if (!noted) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(terms.stream().anyMatch(text::contains) ? YES : NO);

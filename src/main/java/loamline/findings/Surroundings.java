@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import loamline.geometry.Point;
+import loamline.geometry.Region;
 import loamline.raster.Grid;
+import loamline.raster.Mask;
 import loamline.soil.Element;
 import loamline.soil.Rating;
 import loamline.soil.SampleResult;
@@ -27,9 +29,31 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
     /** Nothing but the log. */
     public static final Surroundings NONE = new Surroundings(Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** What is modelled over a spot, as the mean of its cells. */
+    Map<Quantity, Double> over(Region spot) {
+        Map<Quantity, Double> means = new LinkedHashMap<>();
+        Optional<Grid> rate = rate();
+        double mean = rate.map(Surroundings::mean).orElse(0.0);
+        share(mean(rate, spot), mean).ifPresent(share -> means.put(Quantity.WATER, share));
+        mean(sun.map(SunStudy::hours), spot).ifPresent(hours -> means.put(Quantity.SUN, hours));
+        return means;
+    }
+
+    private static OptionalDouble mean(Optional<Grid> grid, Region spot) {
+        return grid.stream()
+                .flatMapToDouble(g -> Arrays.stream(Mask.of(g.spec(), spot).indexes())
+                        .mapToDouble(g::at))
+                .filter(v -> !Double.isNaN(v))
+                .average();
+    }
+
+    private Optional<Grid> rate() {
+        return water.filter(w -> !w.valves().isEmpty()).flatMap(Water::rateMmH);
+    }
+
     /** Cores with what is modelled at their places. */
     List<LoggedCore> beside(List<LoggedCore> cores) {
-        Optional<Grid> rate = water.filter(w -> !w.valves().isEmpty()).flatMap(Water::rateMmH);
+        Optional<Grid> rate = rate();
         double mean = rate.map(Surroundings::mean).orElse(0.0);
         Optional<Grid> hours = sun.map(SunStudy::hours);
         return cores.stream()
@@ -53,13 +77,16 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
                 .findFirst();
     }
 
-    /** By zone: −1 where phosphorus is rated below the guideline's aim, 0 at it, 1 above; empty where it is not rated. */
+    /** What a guideline aims at; 1 is below it, 3 above. */
+    private static final int AIMED_AT = 2;
+
+    /** By zone: 1 where phosphorus is rated below the guideline's aim, 2 at it, 3 above; empty where it is not rated. */
     Map<String, OptionalDouble> phosphorus() {
         return byZone(sample -> sample.ratings().stream()
                 .filter(rating -> rating.value().element() == Element.P)
                 .flatMap(rating -> rating.standing().value().stream())
                 .mapToDouble((Rating.Standing standing) ->
-                        Math.signum((double) standing.band().level()))
+                        AIMED_AT + Integer.signum(standing.band().level()))
                 .findFirst());
     }
 

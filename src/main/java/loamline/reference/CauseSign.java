@@ -12,7 +12,7 @@ import loamline.account.Source;
  * @param subject what is looked at, by its key, such as {@code thatchM}
  * @param terms words looked for, if the subject is what was written down
  * @param test how it is looked at
- * @param level to compare with, for {@link Test#ABOVE} and {@link Test#BELOW}, in the unit of the subject
+ * @param level to compare with, for the first three tests, in the unit of the subject
  * @param weightFor what it adds where it is seen clearly, as a logarithm of odds, 0 or more
  * @param weightAgainst what it takes off where the opposite is seen clearly, 0 or more
  * @param seen words for it; {@code {here}}, {@code {there}} and {@code {level}} stand for values
@@ -34,20 +34,29 @@ public record CauseSign(
         Source source) {
     /** How a subject is looked at. */
     public enum Test {
-        /** More than half of the area's cores lie above the level. */
+        /** More than a third of the area's cores lie above the level: a spot drawn by eye holds sound cores too. */
         ABOVE,
-        /** More than half of the area's cores lie below the level. */
+        /** More than a third of the area's cores lie below the level. */
         BELOW,
+        /** No more than a third of the area's cores lie above the level. */
+        NOT_ABOVE,
         /** The area lies above the rest of the lawn. */
         HIGHER,
         /** The area lies below the rest of the lawn. */
-        LOWER
+        LOWER,
+        /** The area does not lie below the rest of the lawn. */
+        NOT_LOWER;
+
+        /** Whether it compares with the rest of the lawn rather than with a level. */
+        public boolean isContrast() {
+            return this == HIGHER || this == LOWER || this == NOT_LOWER;
+        }
     }
 
     /** @throws IllegalArgumentException if there is no level to compare with */
     public CauseSign {
         terms = List.copyOf(terms);
-        if (level.isEmpty() && (test == Test.ABOVE || test == Test.BELOW)) {
+        if (level.isEmpty() && !test.isContrast()) {
             throw new IllegalArgumentException(subject + " is compared with no level");
         }
     }
