@@ -16,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import loamline.desk.cores.CoreTool;
 import loamline.desk.facts.FactsView;
 import loamline.desk.foot.Foot;
 import loamline.desk.foot.ProblemsView;
@@ -162,7 +163,7 @@ final class Interior {
         map.found().set(Found.NOTHING);
         Optional<ObservableValue<Found>> found = visit.found(step);
         found.ifPresent(map.found()::bind);
-        boolean cores = found.isEmpty();
+        boolean cores = step.tool().get() instanceof CoreTool || found.isEmpty();
         if (map.layers().shown().get().contains(MapLayer.CORES) != cores) {
             map.layers().show(MapLayer.CORES, cores);
             map.layers().show(MapLayer.STRATA, cores);

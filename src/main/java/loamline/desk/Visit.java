@@ -14,6 +14,8 @@ import loamline.desk.cores.CoreTool;
 import loamline.desk.cores.CoresStep;
 import loamline.desk.map.Found;
 import loamline.desk.map.MapView;
+import loamline.desk.log.LogModel;
+import loamline.desk.log.LogStep;
 import loamline.desk.print.PagesView;
 import loamline.desk.print.PrintModel;
 import loamline.desk.print.PrintStep;
@@ -49,7 +51,11 @@ import loamline.desk.water.WaterModel;
 import loamline.desk.water.WaterStep;
 import loamline.desk.zones.ZonesStep;
 import loamline.files.SeasonFiles;
+import loamline.findings.Findings;
+import loamline.findings.Surroundings;
+import loamline.sampling.CorePlan;
 import loamline.season.Season;
+import loamline.sheets.FindingsSheet;
 import loamline.sheets.ClientPlan;
 import loamline.sheets.CupPlanSheet;
 import loamline.sheets.Paper;
@@ -67,6 +73,7 @@ final class Visit {
     static final int CORES = 2;
 
     private static final int TRACE = 0;
+    private static final String LOG = "Log";
     private static final String SUN = "Sun";
     private static final String WATER = "Water";
 
@@ -79,6 +86,7 @@ final class Visit {
     private final TraceModel traced;
     private final PrintModel printed;
     private final Saving saving;
+    private final LogModel log;
     private final SunModel sun;
     private final WaterModel water;
     private final SoilModel soil;
@@ -101,6 +109,10 @@ final class Visit {
         water = new WaterModel(session);
         soil = new SoilModel(session);
         season = new SeasonModel(session, today);
+        log = new LogModel(
+                session,
+                () -> new Surroundings(water.water(), sun.study(), soil.report()),
+                List.of(sun.known(), water.known(), soil.known()));
     }
 
     private static Paper usualPaper() {
@@ -125,6 +137,17 @@ final class Visit {
                                 "Trace the turf first",
                                 () -> openStep.accept(TRACE)))
                         .inHand(() -> CoreTool.IDLE),
+                Step.of(
+                                LOG,
+                                (results, units) -> log.line(results, units),
+                                () -> new LogStep(session, log, this::saveFindings))
+                        .startingWith(results -> lacking(
+                                !hasWalk(results),
+                                "A log says what each planned core showed.",
+                                "Plan the cores first",
+                                () -> openStep.accept(CORES)))
+                        .inHand(() -> CoreTool.IDLE)
+                        .under(() -> tables("Log", log.logs())),
                 Step.of(SUN, (results, units) -> sun.line(results, units), () -> new SunStep(session, sun))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
@@ -192,13 +215,14 @@ final class Visit {
         return switch (step.title()) {
             case WATER -> Optional.of(water.found());
             case SUN -> Optional.of(sun.found());
+            case LOG -> Optional.of(log.onMap());
             default -> Optional.empty();
         };
     }
 
     /** Tells whenever a step has come to something else though the results are the same. */
     void onNews(Runnable told) {
-        List.of(sun.known(), water.known(), soil.known(), season.known())
+        List.of(sun.known(), water.known(), soil.known(), season.known(), log.news())
                 .forEach(known -> known.addListener((o, before, now) -> told.run()));
     }
 
@@ -241,6 +265,14 @@ final class Visit {
 
     private void saveSoilPages(SoilReport report) {
         saving.pages("Soil pages", "soil.pdf", options -> new SoilSheet(report, options).pdf());
+    }
+
+    private void saveFindings(CorePlan plan, Findings findings) {
+        Yard yard = session.history().get().now();
+        saving.pages(
+                "Findings",
+                "findings.pdf",
+                options -> new FindingsSheet(yard, Zones.of(yard), plan, findings, options).pdf());
     }
 
     private void saveSeason(SeasonStep.Page page, Season planned) {

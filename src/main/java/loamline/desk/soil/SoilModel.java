@@ -54,7 +54,7 @@ public final class SoilModel {
     }
 
     /** What the reports mean; empty while that is worked out. */
-    Optional<SoilReport> report() {
+    public Optional<SoilReport> report() {
         return derived.value().get().map(Derived.Of::value);
     }
 

@@ -77,7 +77,8 @@ public final class SunModel {
         return derived.value().get().map(Derived.Of::value);
     }
 
-    Optional<SunStudy> study() {
+    /** The hours of sun; empty while they are worked out, or without a place on the earth. */
+    public Optional<SunStudy> study() {
         return answer().flatMap(SunStudy.Answer::study);
     }
 

@@ -22,6 +22,7 @@ import loamline.scene.CupMap;
 import loamline.scene.Ramp;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
+import loamline.water.Water;
 import loamline.water.cups.CupPlan;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.MeasuredRates;
@@ -135,6 +136,11 @@ public final class WaterModel {
     /** What the step has come to, in a line. */
     public Step.Line line(Results results, UnitSystem units) {
         return WaterWords.line(view(), results.yard().all(Head.class).findAny().isPresent(), units);
+    }
+
+    /** The water as mapped; empty while it is worked out. */
+    public Optional<Water> water() {
+        return view().map(WaterView::water);
     }
 
     /** The tables of cup readings. */

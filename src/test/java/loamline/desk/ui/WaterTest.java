@@ -25,7 +25,7 @@ class WaterTest {
     @BeforeEach
     void open() throws IOException {
         window = WindowDriver.open(Demo.yard());
-        window.keys(KeyCode.SHORTCUT, KeyCode.DIGIT5).settle();
+        window.keys(KeyCode.SHORTCUT, KeyCode.DIGIT6).settle();
     }
 
     @AfterEach
