@@ -22,8 +22,11 @@ import loamline.yard.Zones;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code loamline cups}. */
 @Command(
@@ -33,6 +36,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class CupsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
     @Mixin
     private YardInput input;
 
@@ -82,6 +88,9 @@ final class CupsCommand implements Callable<Integer> {
     }
 
     private void plan(Yard yard) throws NotDone {
+        if (!(throatCm2 > 0 && Double.isFinite(throatCm2))) {
+            throw new ParameterException(spec.commandLine(), "--throat must be above 0");
+        }
         List<Concern> concerns =
                 new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
         concerns.addAll(Concern.troubles(yard));

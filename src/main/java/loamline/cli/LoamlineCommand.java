@@ -2,6 +2,7 @@ package loamline.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
@@ -9,9 +10,8 @@ import picocli.CommandLine.ParameterException;
 /** The program's root command. */
 @Command(
         name = "loamline",
-        description =
-                "Map a yard, plan where to take soil cores, print the walk, see where water misses and what the soil"
-                        + " needs.",
+        description = "Map a yard, plan where to take soil cores, print the walk, see where water misses, where the sun"
+                + " shines and what the soil needs.",
         subcommands = {
             CheckCommand.class,
             ConvertCommand.class,
@@ -19,6 +19,7 @@ import picocli.CommandLine.ParameterException;
             CoresCommand.class,
             WaterCommand.class,
             CupsCommand.class,
+            SunCommand.class,
             SoilCommand.class,
             SeasonCommand.class
         },
@@ -53,6 +54,8 @@ public final class LoamlineCommand {
                 .setOut(out)
                 .setErr(err)
                 .registerConverter(Metres.class, Metres::parse)
+                .registerConverter(Step.class, Step::parse)
+                .registerConverter(LocalDate.class, Dates::parse)
                 .registerConverter(Dose.class, Dose::parse)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(LoamlineCommand::explain)

@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -55,6 +56,11 @@ public record LabFile(List<LabValue> values, List<Problem> problems) {
     /** Reads a file; every failure is among the problems. */
     public static LabFile read(Path file) {
         return of(CsvTable.read(file, COLUMNS));
+    }
+
+    /** Reads text as it was typed or pasted. */
+    public static LabFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads the content of a file. */

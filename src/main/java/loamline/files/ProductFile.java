@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +51,11 @@ public record ProductFile(List<Product> products, List<Problem> problems) {
     /** Reads a file; every failure is among the problems. */
     public static ProductFile read(Path file) {
         return of(CsvTable.read(file, COLUMNS));
+    }
+
+    /** Reads text as it was typed or pasted. */
+    public static ProductFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads the content of a file. */

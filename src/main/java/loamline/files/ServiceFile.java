@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -36,6 +37,11 @@ public record ServiceFile(List<Visit> visits, List<Problem> problems) {
     /** Reads a file; every failure is among the problems. */
     public static ServiceFile read(Path file) {
         return of(CsvTable.read(file, COLUMNS));
+    }
+
+    /** Reads text as it was typed or pasted. */
+    public static ServiceFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads the content of a file. */

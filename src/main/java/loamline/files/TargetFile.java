@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -114,6 +115,11 @@ public record TargetFile(List<Target> targets, List<Problem> problems) {
     /** Reads a file; every failure is among the problems. */
     public static TargetFile read(Path file) {
         return of(CsvTable.read(file, COLUMNS));
+    }
+
+    /** Reads text as it was typed or pasted. */
+    public static TargetFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads the content of a file. */

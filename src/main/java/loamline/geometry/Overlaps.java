@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.coverage.CoverageUnion;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
@@ -45,18 +43,15 @@ public final class Overlaps {
     }
 
     private static Collection<Polygon> faces(Region ground, List<Region> regions) {
-        List<Edge> edges = new ArrayList<>(Edges.around(ground, true));
-        regions.forEach(region -> edges.addAll(Edges.around(region, true)));
-        List<LineString> lines = Edges.noded(edges).stream()
-                .map(edge -> Jts.FACTORY.createLineString(
-                        new Coordinate[] {Jts.coordinate(edge.from()), Jts.coordinate(edge.to())}))
-                .toList();
+        List<Region> all = new ArrayList<>(regions);
+        all.add(ground);
         Polygonizer polygonizer = new Polygonizer();
-        polygonizer.add(lines);
+        polygonizer.add(Noding.of(all));
         List<Polygon> faces = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
-            faces.add((Polygon) face);
+            faces.add((Polygon) ((Polygon) face).norm());
         }
+        faces.sort(null); // the polygonizer keeps them by identity, in another order every time
         return faces;
     }
 

@@ -13,6 +13,8 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.relateng.RelateNG;
+import org.locationtech.jts.operation.relateng.RelatePredicate;
 
 /**
  * Ground: a valid, possibly empty area in the plane, of any number of parts with holes. Immutable; equal when
@@ -65,6 +67,15 @@ public final class Region {
             drawn = of((Outline) shape).area;
         }
         return of(BufferOp.bufferOp(drawn, radiusM, QUADRANT_SEGMENTS));
+    }
+
+    /**
+     * The ground inside a ring that is known not to touch itself.
+     *
+     * @param ring three points or more, in order; nothing is checked or mended
+     */
+    public static Region inside(List<Point> ring) {
+        return new Region(Jts.FACTORY.createMultiPolygon(new Polygon[] {Jts.FACTORY.createPolygon(Jts.ring(ring))}));
     }
 
     /** Everything that lies in at least one of the regions. */
@@ -120,6 +131,11 @@ public final class Region {
         return locator.locate(Jts.coordinate(p)) != Location.EXTERIOR;
     }
 
+    /** Whether all of another region lies here. */
+    public boolean covers(Region other) {
+        return RelateNG.relate(area, other.area, RelatePredicate.covers());
+    }
+
     /** Whether a point lies inside, off the border. */
     public boolean holdsInside(Point p) {
         return locator.locate(Jts.coordinate(p)) == Location.INTERIOR;
@@ -161,6 +177,14 @@ public final class Region {
                 .sorted((a, b) -> Double.compare(b.getArea(), a.getArea()))
                 .map(Region::of)
                 .toList();
+    }
+
+    /**
+     * The region as convex rings that overlap nowhere: a part that is convex as it is, any other as triangles between its
+     * own corners.
+     */
+    public List<List<Point>> convexParts() {
+        return ConvexParts.of(polygons());
     }
 
     List<Polygon> polygons() {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import loamline.account.Source;
 
 /**
  * A row of a table, its cells by the names of their columns.
@@ -29,6 +30,11 @@ public record NamedRow(String table, int line, Map<String, String> cells) {
         return text(column).isEmpty()
                 ? List.of()
                 : Arrays.stream(text(column).split("\\|")).map(String::strip).toList();
+    }
+
+    /** Where the row comes from: its columns {@code source_id} and {@code citation}. */
+    public Source source() {
+        return new Source(text("source_id"), text("citation"));
     }
 
     /**

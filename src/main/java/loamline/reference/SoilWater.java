@@ -17,6 +17,9 @@ public record SoilWater(
         String texture, double availableShare, double intakeMmH, List<Double> accumulationMm, Source source) {
     private static final double[] SLOPE_LIMITS_PCT = {3, 6, 12};
 
+    private static final List<String> ACCUMULATION =
+            List.of("accumulation_0_3_mm", "accumulation_4_6_mm", "accumulation_7_12_mm", "accumulation_over_12_mm");
+
     public SoilWater {
         accumulationMm = List.copyOf(accumulationMm);
         if (accumulationMm.size() != SLOPE_LIMITS_PCT.length + 1) {
@@ -34,8 +37,13 @@ public record SoilWater(
 
     /** The published rows, in the table's order, finest first. */
     public static List<SoilWater> published() {
-        return TableRows.of("soil-water.csv").stream()
-                .map(row -> new SoilWater(row.text(0), row.number(1), row.number(2), row.numbers(3, 4), row.source()))
+        return PublishedTable.rows("soil-water.csv").stream()
+                .map(row -> new SoilWater(
+                        row.text("texture"),
+                        row.number("available_share"),
+                        row.number("intake_mm_h"),
+                        ACCUMULATION.stream().map(row::number).toList(),
+                        row.source()))
                 .toList();
     }
 

@@ -1,7 +1,10 @@
 package loamline.reference;
 
 import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import loamline.account.Source;
 
@@ -26,8 +29,15 @@ public record TurfCoefficients(String grass, List<Double> byMonth, Source source
 
     /** The published rows, in the table's order. */
     public static List<TurfCoefficients> published() {
-        return TableRows.of("turf-coefficients.csv").stream()
-                .map(row -> new TurfCoefficients(row.text(0), row.numbers(1, 12), row.source()))
+        return PublishedTable.rows("turf-coefficients.csv").stream()
+                .map(row -> new TurfCoefficients(row.text("grass"), byMonth(row), row.source()))
+                .toList();
+    }
+
+    private static List<Double> byMonth(NamedRow row) {
+        return Arrays.stream(Month.values())
+                .map(month -> row.number(
+                        month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH).toLowerCase(Locale.ROOT)))
                 .toList();
     }
 

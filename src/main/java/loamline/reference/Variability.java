@@ -12,8 +12,8 @@ import loamline.account.Source;
 public record Variability(String element, double cvPct, Source source) {
     /** The published rows, in the table's order. */
     public static List<Variability> published() {
-        return TableRows.of("variability.csv").stream()
-                .map(row -> new Variability(row.text(0), row.number(1), row.source()))
+        return PublishedTable.rows("variability.csv").stream()
+                .map(row -> new Variability(row.text("element"), row.number("cv_pct"), row.source()))
                 .toList();
     }
 }

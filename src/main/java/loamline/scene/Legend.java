@@ -81,8 +81,8 @@ public final class Legend {
         return new Entry(words, new Scene(VIEW, Map.of(Layer.RASTER, List.of(mark))));
     }
 
-    /** The signs of a map of water: heads and holes, then what the colours mean, then the ground. */
-    public static List<Entry> ofWater(Yard yard, Shown shown, SceneOptions options) {
+    /** The signs of a map of amounts: what the colours mean, then holes, then the ground. */
+    public static List<Entry> ofAmounts(Yard yard, Shown shown, SceneOptions options) {
         SceneOptions small = new SceneOptions(
                 VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of(), 1);
         List<Entry> entries = new ArrayList<>();

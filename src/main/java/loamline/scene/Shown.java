@@ -23,6 +23,11 @@ public record Shown(Optional<CorePlan> plan, Optional<Shading> shading, List<Gap
         return new Shown(plan, Optional.empty(), List.of(), Optional.empty());
     }
 
+    /** Hours of sun. */
+    public static Shown of(Shading hours) {
+        return new Shown(Optional.empty(), Optional.of(hours), List.of(), Optional.empty());
+    }
+
     /** Water. */
     public static Shown of(Optional<Shading> rate, List<Gap> holes) {
         return new Shown(Optional.empty(), rate, holes, Optional.empty());

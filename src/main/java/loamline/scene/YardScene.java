@@ -37,7 +37,7 @@ public final class YardScene {
                 Layer.RASTER,
                 s -> shown.shading().ifPresent(shading -> s.add(Layer.RASTER, shading.mark(s.options()))));
         sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, Layer.THROWS, yard));
-        sketch.on(Layer.HEADS, s -> HeadSigns.draw(s, yard));
+        sketch.on(Layer.HEADS, s -> HeadSigns.draw(s, yard, shown.shading().isPresent()));
         sketch.on(Layer.BARRIERS, s -> BarrierSigns.draw(s, yard));
         sketch.on(Layer.TREES, s -> TreeSigns.draw(s, yard));
         sketch.on(Layer.SPOTS, s -> SpotSigns.keepAways(s, yard));

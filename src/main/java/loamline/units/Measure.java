@@ -33,7 +33,9 @@ public enum Measure {
     /** Stored as a ratio, 1 for the whole; shown in percent. */
     PERCENT("1", "a percentage", "35 %"),
     /** Stored and shown in minutes. */
-    TIME_MINUTES("min", "a time", "12 min, 1 h 30 min or 90 s");
+    TIME_MINUTES("min", "a time", "12 min, 1 h 30 min or 90 s"),
+    /** Parts of a day. Stored and shown in hours. */
+    TIME_HOURS("h", "a time", "4 h, 4 h 30 min or 90 min");
 
     private final String storedSymbol;
     private final String noun;

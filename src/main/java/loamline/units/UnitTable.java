@@ -48,6 +48,9 @@ record UnitTable(Shown us, Shown metric, List<Unit> units) {
     private static final UnitTable TIME_MINUTES =
             of(new Shown(Units.MIN, 1, 0), new Shown(Units.MIN, 1, 0), Units.HOUR, Units.SECOND);
 
+    private static final UnitTable TIME_HOURS =
+            of(new Shown(Units.DAY_HOUR, 1, 1), new Shown(Units.DAY_HOUR, 1, 1), Units.DAY_MIN);
+
     /**
      * The unit shown and the decimals it gets.
      *
@@ -72,6 +75,7 @@ record UnitTable(Shown us, Shown metric, List<Unit> units) {
             case AREAL_RATE -> AREAL_RATE;
             case PERCENT -> PERCENT;
             case TIME_MINUTES -> TIME_MINUTES;
+            case TIME_HOURS -> TIME_HOURS;
         };
     }
 

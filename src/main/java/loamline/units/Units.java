@@ -77,5 +77,8 @@ final class Units {
     static final Unit MIN = Unit.of("min", 1, Spelling.MINUTE).countedIn(SECOND);
     static final Unit HOUR = Unit.of("h", 60, Spelling.HOUR).countedIn(MIN);
 
+    static final Unit DAY_MIN = Unit.of("min", 1 / 60.0, Spelling.MINUTE);
+    static final Unit DAY_HOUR = Unit.of("h", 1, Spelling.HOUR).countedIn(DAY_MIN);
+
     private Units() {}
 }

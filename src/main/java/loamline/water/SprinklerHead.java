@@ -1,5 +1,6 @@
 package loamline.water;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,10 @@ import loamline.yard.Kind;
  * @param shares where its water falls: shares of its flow by {@link Destination#ground}; together 1
  */
 record SprinklerHead(Head head, HeadPattern pattern, Region reach, Region dark, Map<String, Double> shares) {
+    SprinklerHead {
+        shares = Collections.unmodifiableMap(new LinkedHashMap<>(shares));
+    }
+
     /** Less than this behind obstacles is the rounding of outlines, m². */
     private static final double STOPPED_M2 = 0.01;
 
@@ -41,6 +46,10 @@ record SprinklerHead(Head head, HeadPattern pattern, Region reach, Region dark, 
 
     private static Map<String, Double> shares(HeadPattern pattern, Region reach, Lawn lawn) {
         Map<String, Double> shares = new LinkedHashMap<>();
+        if (lawn.turf().covers(reach) && isWhole(pattern, reach)) {
+            shares.put(Destination.TURF, 1.0);
+            return shares;
+        }
         Region left = take(shares, Destination.TURF, lawn.turf(), reach, pattern);
         if (lawn.lot().isPresent() && !left.isEmpty()) {
             Region inside = left.intersection(lawn.lot().get());
@@ -51,13 +60,18 @@ record SprinklerHead(Head head, HeadPattern pattern, Region reach, Region dark, 
             left = take(shares, cover.getKey().word(), cover.getValue(), left, pattern);
         }
         put(shares, Destination.OTHER, left, pattern);
-        double stopped = pattern.throwAreaM2() - reach.areaM2() > STOPPED_M2 ? 1 - sum(shares) : 0;
+        double stopped = isWhole(pattern, reach) ? 0 : 1 - sum(shares);
         double whole = sum(shares) + stopped;
         shares.replaceAll((ground, share) -> share / whole);
         if (stopped > 0) {
             shares.put(Destination.OBSTACLES, stopped / whole);
         }
         return shares;
+    }
+
+    /** Whether nothing stands in the way. */
+    private static boolean isWhole(HeadPattern pattern, Region reach) {
+        return pattern.throwAreaM2() - reach.areaM2() <= STOPPED_M2;
     }
 
     /** Notes what falls on a sort of ground and gives the rest of the reach. */
@@ -70,9 +84,15 @@ record SprinklerHead(Head head, HeadPattern pattern, Region reach, Region dark, 
 
     private static void put(Map<String, Double> shares, String name, Region part, HeadPattern pattern) {
         if (!part.isEmpty()) {
-            shares.put(name, ThrownWater.share(pattern, part));
+            double share = ThrownWater.share(pattern, part);
+            if (share > LEAST_SHARE) {
+                shares.put(name, share);
+            }
         }
     }
+
+    /** A smaller share is the rounding of outlines. */
+    private static final double LEAST_SHARE = 1e-9;
 
     private static double sum(Map<String, Double> shares) {
         return shares.values().stream().mapToDouble(share -> share).sum();

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import loamline.geometry.Region;
-import loamline.raster.GridSpec;
 import loamline.raster.Mask;
 
 /**
@@ -51,12 +50,11 @@ record Valve(List<SprinklerHead> heads, Optional<RateField> field, ValveWater fi
         double flowLpm = heads.stream().mapToDouble(h -> h.pattern().flowLpm()).sum();
         double[] values = field.map(f -> onTurf(f, hull, lawn)).orElse(new double[0]);
         double[] cells = Arrays.stream(values).filter(v -> !Double.isNaN(v)).toArray();
+        OptionalDouble driest = field.map(RateField::window)
+                .map(w -> DriestWindow.least(
+                        values, w.columns(), w.rows(), DriestWindow.side(cells.length, WINDOW_SHARE)))
+                .orElse(OptionalDouble.empty());
         Optional<Uniformity> uniformity = Uniformity.ofOwned(cells);
-        OptionalDouble driest = DriestWindow.least(
-                values,
-                field.map(f -> f.window().columns()).orElse(0),
-                field.map(f -> f.window().rows()).orElse(0),
-                DriestWindow.side(cells.length, WINDOW_SHARE));
         ValveWater figures = new ValveWater(
                 heads.get(0).head().valve(),
                 heads.stream().map(h -> h.head().id()).toList(),
@@ -86,12 +84,16 @@ record Valve(List<SprinklerHead> heads, Optional<RateField> field, ValveWater fi
             return values;
         }
         Mask turf = lawn.mask().orElseThrow();
-        GridSpec grid = field.grid();
-        for (int i : Mask.of(window.cells(grid), hull).indexes()) {
-            int column = window.column() + i % window.columns();
-            int row = window.row() + i / window.columns();
-            if (turf.has(row * grid.columns() + column)) {
-                values[i] = field.at(column, row);
+        Mask inside = Mask.of(window.cells(field.grid()), hull);
+        double[] line = new double[window.columns()];
+        for (int row = window.row(); row < window.endRow(); row++) {
+            field.read(row, line);
+            int from = window.index(window.column(), row);
+            int whole = row * field.grid().columns() + window.column();
+            for (int i = 0; i < line.length; i++) {
+                if (inside.has(from + i) && turf.has(whole + i)) {
+                    values[from + i] = line[i];
+                }
             }
         }
         return values;

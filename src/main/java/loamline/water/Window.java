@@ -11,11 +11,6 @@ import loamline.raster.GridSpec;
  * @param rows 0 or more
  */
 record Window(int column, int row, int columns, int rows) {
-    /** All cells of a grid. */
-    static Window of(GridSpec grid) {
-        return new Window(0, 0, grid.columns(), grid.rows());
-    }
-
     /** The cells of a grid whose middles a head may reach. */
     static Window of(GridSpec grid, HeadPattern head) {
         double x = head.at().x();
@@ -73,6 +68,15 @@ record Window(int column, int row, int columns, int rows) {
                 south,
                 Math.max(0, Math.min(endColumn(), other.endColumn()) - west),
                 Math.max(0, Math.min(endRow(), other.endRow()) - south));
+    }
+
+    /** Whether all cells of another are here. */
+    boolean holds(Window other) {
+        return other.isEmpty()
+                || (other.column >= column
+                        && other.row >= row
+                        && other.endColumn() <= endColumn()
+                        && other.endRow() <= endRow());
     }
 
     /** The smallest window that holds both. */

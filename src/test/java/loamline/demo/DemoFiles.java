@@ -15,7 +15,7 @@ import loamline.yard.Yard;
 /**
  * What is written of a demo yard.
  *
- * @param project text of {@code *.loam.json}, with the picture underneath
+ * @param project text of {@code *.loam.json}, with the picture underneath and its tables
  * @param geoJson text of {@code *.geojson}, outlines only
  * @param picture what {@code *.tif} shows
  * @param grid where it lies
@@ -30,7 +30,7 @@ record DemoFiles(String project, String geoJson, BufferedImage picture, Grid gri
                 demo.file() + ".tif", grid.width(), grid.height(), grid.placement(), 0, 1, List.of(), Extras.NONE);
         Yard yard = demo.yard();
         return new DemoFiles(
-                ProjectFile.write(yard.withBackdrop(Optional.of(backdrop))),
+                ProjectFile.write(DemoTables.attached(demo).withBackdrop(Optional.of(backdrop))),
                 GeoJson.write(yard),
                 AerialPainter.paint(demo, grid.width(), grid.height(), grid.toPixel()),
                 grid);

@@ -37,6 +37,7 @@ class FormattingTest {
             PERCENT       | 35.4 %          | 35 %               | 35 %
             PERCENT       | 3.54 %          | 3.5 %              | 3.5 %
             TIME_MINUTES  | 1 h 30 min      | 90 min             | 90 min
+            TIME_HOURS    | 4 h 15 min      | 4.3 h              | 4.3 h
             """)
     void showsTheDigitsThatSuitTheMeasure(Measure measure, String value, String us, String metric) {
         double stored = stored(measure, value);

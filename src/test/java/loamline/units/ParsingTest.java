@@ -85,6 +85,9 @@ class ParsingTest {
             TIME_MINUTES  | 10min             | 10
             TIME_MINUTES  | 1 h 30            | 90
             TIME_MINUTES  | 90 s              | 1.5
+            TIME_HOURS    | 4                 | 4
+            TIME_HOURS    | 4 h 30 min        | 4.5
+            TIME_HOURS    | 90 min            | 1.5
             """)
     void understandsWhatPeopleType(Measure measure, String text, String stored) {
         ParseResult result = Parsing.parse(measure, text, UnitSystem.US);

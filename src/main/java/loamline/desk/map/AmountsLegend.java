@@ -14,6 +14,9 @@ import loamline.units.UnitSystem;
 /** What the colours on the ground mean: a swatch a step, its number beneath. */
 final class AmountsLegend extends Canvas {
     private static final double STEP_PX = 30;
+    /** The last number has its unit with it. */
+    private static final double LAST_PX = 18;
+
     private static final double HEIGHT_PX = 32;
     private static final double LETTERS_PX = 11;
 
@@ -31,7 +34,7 @@ final class AmountsLegend extends Canvas {
     private void draw(Shading shading, Palette palette, UnitSystem units, ScreenText text) {
         List<Legend.Entry> entries = shading.legend(
                 SceneOptions.usual(Legend.view(), text).with(palette).with(units));
-        setWidth(entries.size() * STEP_PX);
+        setWidth(entries.size() * STEP_PX + LAST_PX);
         setHeight(HEIGHT_PX);
         GraphicsContext graphics = getGraphicsContext2D();
         graphics.clearRect(0, 0, getWidth(), HEIGHT_PX);

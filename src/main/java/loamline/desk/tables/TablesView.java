@@ -30,6 +30,12 @@ public final class TablesView extends BorderPane {
     private static final int MOST_PROBLEMS = 50;
     private static final double PROBLEMS_PX = 96;
 
+    /** Room for a few rows, and for the buttons alone. */
+    private static final double LEAST_PX = 200;
+
+    private static final double EMPTY_PX = 96;
+
+    private final String title;
     private final TablesModel model;
     private final Supplier<Optional<Path>> askForFile;
     private final ComboBox<Attachment> choice = new ComboBox<>();
@@ -41,10 +47,16 @@ public final class TablesView extends BorderPane {
     private boolean showing;
 
     /**
+     * @param title what the tables are called above them
      * @param askForFile asks for a file to bring in
      * @param abouts what a table may be about, such as the valves there are; not asked for if the kind has no word for it
      */
-    public TablesView(TablesModel model, Supplier<Optional<Path>> askForFile, ObservableValue<List<String>> abouts) {
+    public TablesView(
+            String title,
+            TablesModel model,
+            Supplier<Optional<Path>> askForFile,
+            ObservableValue<List<String>> abouts) {
+        this.title = title;
         this.model = model;
         this.askForFile = askForFile;
         grid = new TableGrid(model::change);
@@ -53,6 +65,7 @@ public final class TablesView extends BorderPane {
         none.setText("No " + model.kind().word()
                 + " yet. Bring in a CSV file, paste rows from a spreadsheet, or begin an empty table and type.");
         troubles.setFitToWidth(true);
+        troubles.getStyleClass().add("tables-problems");
         troubles.setMaxHeight(PROBLEMS_PX);
         setTop(bar());
         setCenter(grid);
@@ -128,6 +141,11 @@ public final class TablesView extends BorderPane {
                 .orElse("");
     }
 
+    /** What the tables are called. */
+    String title() {
+        return title;
+    }
+
     private void show() {
         showing = true;
         Optional<Attachment> open = model.open().get();
@@ -136,6 +154,8 @@ public final class TablesView extends BorderPane {
         open.map(Attachment::about).filter(word -> !word.isEmpty()).ifPresent(about::setValue);
         open.ifPresent(table -> grid.show(RawTable.of(table.text())));
         setCenter(open.isPresent() ? grid : none);
+        setMinHeight(open.isPresent() ? LEAST_PX : EMPTY_PX);
+        setMaxHeight(open.isPresent() ? Double.MAX_VALUE : EMPTY_PX);
         problems.getChildren().setAll(lines());
         troubles.setVisible(!problems.getChildren().isEmpty());
         troubles.setManaged(!problems.getChildren().isEmpty());
@@ -157,8 +177,9 @@ public final class TablesView extends BorderPane {
                 .mapToObj(number -> "Line " + number + ": ")
                 .findFirst()
                 .orElse("");
+        String words = problem.message();
         return Words.wrapped(
-                line + problem.message(),
+                line + Character.toUpperCase(words.charAt(0)) + words.substring(1),
                 switch (problem.severity()) {
                     case ERROR -> "refused";
                     case WARNING -> "warn";

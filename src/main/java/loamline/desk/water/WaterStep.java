@@ -67,15 +67,15 @@ public final class WaterStep extends VBox {
                         look,
                         valve,
                         Words.wrapped("As mapped: ideal, no wind. Only cups measure.", "soft"),
+                        title("What the cups say"),
+                        measured,
                         title("Holes"),
                         holes,
                         shortThrows,
-                        title("Turf reached by"),
-                        coverage,
                         title("Cup tests due"),
                         due,
-                        title("What the cups say"),
-                        measured);
+                        title("Turf reached by"),
+                        coverage);
         InvalidationListener changed = o -> show();
         model.known().addListener(changed);
         model.look().addListener(changed);

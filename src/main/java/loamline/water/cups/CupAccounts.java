@@ -76,6 +76,10 @@ final class CupAccounts {
                 CHRISTIANSEN,
                 mean);
         put(accounts, "/cv", "CV = s / mean, s over n − 1", "", STATISTICAL, mean);
+        scheduling(accounts, mean);
+    }
+
+    private static void scheduling(Map<String, Account> accounts, double mean) {
         put(
                 accounts,
                 "/sc",

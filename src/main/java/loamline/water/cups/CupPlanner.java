@@ -39,8 +39,10 @@ public final class CupPlanner {
     /** 20 ft. */
     private static final double WIDEST_M = 6.096;
 
+    /** 2 ft: closer cups catch the same water twice. Common practice, no source. */
+    private static final double CLOSEST_M = 0.6096;
+
     private static final double STEP = 0.98;
-    private static final int MOST_STEPS = 250;
 
     /** Finer grids than the first that has enough cups are tried this long for a count that parts into quarters. */
     private static final int STEPS_FOR_QUARTERS = 20;
@@ -147,7 +149,7 @@ public final class CupPlanner {
         double spacingM = has(HeadClass.SPRAY) ? WIDEST_SPRAY_M : WIDEST_M;
         Grid best = new Grid(spacingM, List.of());
         int finer = 0;
-        for (int step = 0; step < MOST_STEPS && finer < STEPS_FOR_QUARTERS; step++) {
+        while (spacingM >= CLOSEST_M && finer < STEPS_FOR_QUARTERS) {
             Grid grid = new Grid(spacingM, cups(spacingM));
             boolean enough = isEnough(grid.cups);
             if (enough && grid.cups.size() % 4 == 0) {

@@ -1,8 +1,10 @@
 package loamline.water.cups;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,11 +72,11 @@ public record CupTest(
         Optional<Uniformity> uniformity = cups.size() < CupDoubts.LEAST_CUPS
                 ? Optional.empty()
                 : Uniformity.of(cups.stream().mapToDouble(Cup::rateMmH).toArray());
-        RunTimes runTimes = watering.flatMap(given -> uniformity.map(measured -> RunTimes.of(
-                        given.need(), measured.mean(), RunTimeMultiplier.ofLowHalf(measured.duLh()), given.soil())))
+        RunTimes runTimes = uniformity
+                .flatMap(even -> watering.map(given -> runTimes(even, given)))
                 .orElse(new RunTimes(List.of(), List.of()));
         Region turf = Region.union(Zones.of(yard).stream().map(Zone::net).toList());
-        List<Problem> problems = new java.util.ArrayList<>(CupDoubts.of(cups, heads.byId(), findings));
+        List<Problem> problems = new ArrayList<>(CupDoubts.of(cups, heads.byId(), findings));
         watering.ifPresent(given -> problems.addAll(given.need().problems()));
         problems.addAll(runTimes.problems());
         return new CupTest(
@@ -91,6 +93,10 @@ public record CupTest(
                 CupAccounts.of(cups, uniformity, findings, runTimes.months()));
     }
 
+    private static RunTimes runTimes(Uniformity even, Watering watering) {
+        return RunTimes.of(watering.need(), even.mean(), RunTimeMultiplier.ofLowHalf(even.duLh()), watering.soil());
+    }
+
     /** The scheduling coefficient in words: a number, or why there is none. */
     public String schedulingWords() {
         if (uniformity.isEmpty()) {
@@ -99,7 +105,7 @@ public record CupTest(
         }
         OptionalDouble coefficient = uniformity.get().schedulingCoefficient();
         return coefficient.isPresent()
-                ? String.format(java.util.Locale.ROOT, "%.2f", coefficient.getAsDouble())
+                ? String.format(Locale.ROOT, "%.2f", coefficient.getAsDouble())
                 : "infinite (a dry hole)";
     }
 }

@@ -12,9 +12,10 @@ import loamline.water.cups.Thrown.Candidate;
  * Finds the heads at fault: each fault of each head is weighed against "nothing is wrong" by how likely it makes the
  * readings, averaged over its amounts.
  *
- * <p>Before any cup is read, something is wrong with probability {@link #FAULTY}, with every head alike. Once a head is
- * more likely at fault than not, its likeliest fault is taken as given and the search goes on for another, up to
- * {@link #MOST_FAULTS}.
+ * <p>Before any cup is read, something is wrong with probability {@link #FAULTY}, with every head alike. Where it is more
+ * likely than not that something is wrong, the likeliest fault is taken as given and the search goes on for another, up
+ * to {@link #MOST_FAULTS}. Then each head that was taken is weighed again beside the others: two faults at once share
+ * the suspicion between them until one of them is known, and a head taken too early is let go.
  */
 final class FaultFinder {
     /** Probability that a valve somebody tests has a head at fault: common practice, no source. */
@@ -23,13 +24,16 @@ final class FaultFinder {
     /** A head is named when it is more likely at fault than not. */
     static final double NAMED = 0.5;
 
+    /** A head that only stands out beside another at fault must do so with this probability. */
+    static final double CLEAR = 0.95;
+
     /** Faults that are looked for one after the other; a valve with more is mended first and tested again. */
     static final int MOST_FAULTS = 3;
 
     private final Thrown thrown;
     private final FaultLikelihood likelihood;
     private final double[][] rates;
-    private final List<Suspicion> named = new ArrayList<>();
+    private final List<Suspicion> taken = new ArrayList<>();
 
     private FaultFinder(Thrown thrown, double[] y, double[] quiet) {
         this.thrown = thrown;
@@ -45,33 +49,57 @@ final class FaultFinder {
      */
     static List<Suspicion> of(Thrown thrown, double[] y, double[] quiet) {
         FaultFinder finder = new FaultFinder(thrown, y, quiet);
-        List<Suspicion> rest = finder.round();
-        while (rest.get(0).named() && finder.named.size() < MOST_FAULTS && rest.size() > 1) {
-            finder.take(rest.get(0));
-            rest = finder.round();
-        }
-        List<Suspicion> all = new ArrayList<>(finder.named);
-        all.addAll(rest);
+        finder.take();
+        finder.lookBack();
+        List<Suspicion> all = new ArrayList<>(finder.taken);
+        all.addAll(finder.round());
+        all.sort(Comparator.comparingDouble(Suspicion::sure).reversed());
         return all;
     }
 
+    private void take() {
+        boolean isWrong = true;
+        while (isWrong && taken.size() < Math.min(MOST_FAULTS, rates.length)) {
+            List<Suspicion> round = round();
+            isWrong = round.stream().mapToDouble(Suspicion::sure).sum() > NAMED;
+            if (isWrong) {
+                take(round.get(0));
+            }
+        }
+    }
+
+    /**
+     * Weighs each head that was taken once more, given the others, and keeps those that are named: one that was less
+     * likely than not when it was taken alone must be so clearly, since two faults are rarer than one.
+     */
+    private void lookBack() {
+        if (taken.size() == 1 && taken.get(0).named()) {
+            return; // there is no other beside which it could look different
+        }
+        for (Suspicion before : List.copyOf(taken)) {
+            taken.remove(before);
+            rates[before.head()] = thrown.mapped()[before.head()];
+            round().stream()
+                    .filter(again -> again.head() == before.head() && again.sure() > (before.named() ? NAMED : CLEAR))
+                    .forEach(this::take);
+        }
+    }
+
     private void take(Suspicion suspicion) {
-        named.add(suspicion);
-        thrown.candidates(suspicion.head()).stream()
-                .filter(candidate -> suspicion.fault().equals(Optional.of(candidate.fault())))
-                .forEach(candidate -> rates[suspicion.head()] = candidate.rates());
+        taken.add(suspicion);
+        rates[suspicion.head()] = thrown.with(suspicion);
     }
 
-    private boolean isNamed(int head) {
-        return named.stream().anyMatch(suspicion -> suspicion.head() == head);
+    private boolean isTaken(int head) {
+        return taken.stream().anyMatch(suspicion -> suspicion.head() == head);
     }
 
-    /** Weighs the heads that are not named yet. */
+    /** Weighs the heads that are not taken yet, the most suspected first. */
     private List<Suspicion> round() {
         double sound = likelihood.log(rates);
         List<Weighed> heads = new ArrayList<>();
         for (int head = 0; head < rates.length; head++) {
-            if (!isNamed(head)) {
+            if (!isTaken(head)) {
                 heads.add(weigh(head, sound));
             }
         }

@@ -68,7 +68,13 @@ public record HeadFindings(
         private final List<Cup> cups;
         private final double[] y;
         private final double[] quiet;
+
+        /** Rates with arcs as found, outputs as mapped. */
         private final double[][] rates;
+
+        /** Rates with everything that was found. */
+        private final double[][] faulty;
+
         private final boolean[] freed;
 
         Judge(List<String> ids, Thrown thrown, List<Cup> cups) {
@@ -78,6 +84,7 @@ public record HeadFindings(
             this.y = cups.stream().mapToDouble(Cup::rateMmH).toArray();
             this.quiet = Noise.quietMmH(cups);
             this.rates = thrown.mapped();
+            this.faulty = thrown.mapped();
             this.freed = new boolean[ids.size()];
         }
 
@@ -89,6 +96,7 @@ public record HeadFindings(
                     HeadPattern now = standing(suspicion);
                     standing.set(suspicion.head(), now);
                     rates[suspicion.head()] = thrown.of(now);
+                    faulty[suspicion.head()] = thrown.with(suspicion);
                     freed[suspicion.head()] = true;
                 }
             }
@@ -124,7 +132,7 @@ public record HeadFindings(
             List<Integer> reached = thrown.reachedBy(head);
             Optional<Witnesses> witnesses = Optional.of(suspicion)
                     .filter(Suspicion::named)
-                    .map(against -> Witnesses.of(against, thrown, rates, y, quiet));
+                    .map(against -> Witnesses.of(against.head(), thrown, faulty, y, quiet));
             boolean lone = witnesses.filter(Witnesses::isLone).isPresent();
             Verdict verdict = verdict(suspicion, reached.size(), lone);
             List<Integer> telling = witnesses.map(w -> w.cups(SAYS_SO)).orElse(reached);

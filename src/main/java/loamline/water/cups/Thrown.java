@@ -68,6 +68,12 @@ final class Thrown {
         return rates(head, at);
     }
 
+    /** Rates of a head with what it is suspected of, by cup, mm/h. */
+    double[] with(Suspicion suspicion) {
+        HeadPattern head = heads.get(suspicion.head());
+        return of(suspicion.fault().map(fault -> fault.of(head)).orElse(head));
+    }
+
     /** The faults of a head. */
     List<Candidate> candidates(int head) {
         return candidates.get(head);

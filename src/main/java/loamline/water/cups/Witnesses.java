@@ -20,21 +20,16 @@ record Witnesses(List<Double> gains, boolean isLone) {
     /**
      * Hears the cups.
      *
-     * @param rates by head and cup with the arcs as found, mm/h
+     * @param faulty rates by head and cup with every fault that was found, mm/h
      */
-    static Witnesses of(Suspicion suspicion, Thrown thrown, double[][] rates, double[] y, double[] quiet) {
-        double[][] sound = rates.clone();
-        sound[suspicion.head()] = thrown.mapped()[suspicion.head()];
-        double[][] faulty = rates.clone();
-        suspicion
-                .fault()
-                .ifPresent(fault -> faulty[suspicion.head()] =
-                        thrown.of(fault.of(thrown.heads().get(suspicion.head()))));
-        double share = new OutputFit(faulty, y, quiet, new boolean[rates.length]).noiseShare();
+    static Witnesses of(int head, Thrown thrown, double[][] faulty, double[] y, double[] quiet) {
+        double[][] sound = faulty.clone();
+        sound[head] = thrown.mapped()[head];
+        double share = new OutputFit(faulty, y, quiet, new boolean[faulty.length]).noiseShare();
         double[] gains = logs(faulty, y, quiet, share);
         double[] without = logs(sound, y, quiet, share);
-        double[] before = sound[suspicion.head()];
-        double[] after = faulty[suspicion.head()];
+        double[] before = sound[head];
+        double[] after = faulty[head];
         Arrays.setAll(gains, i -> before[i] == 0 && after[i] == 0 ? 0 : gains[i] - without[i]);
         return new Witnesses(Arrays.stream(gains).boxed().toList(), lone(gains, sound, faulty, y, quiet));
     }

@@ -38,9 +38,17 @@ import org.junit.jupiter.api.Test;
 @Tag("window")
 class LookTest {
     private static final Path SHOTS = Path.of("target", "shots");
-    private static final List<String> STEPS = List.of("trace", "zones", "cores", "print");
-    private static final List<KeyCode> STEP_KEYS =
-            List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4);
+    private static final List<String> STEPS =
+            List.of("trace", "zones", "cores", "sun", "water", "soil", "season", "print");
+    private static final List<KeyCode> STEP_KEYS = List.of(
+            KeyCode.DIGIT1,
+            KeyCode.DIGIT2,
+            KeyCode.DIGIT3,
+            KeyCode.DIGIT4,
+            KeyCode.DIGIT5,
+            KeyCode.DIGIT6,
+            KeyCode.DIGIT7,
+            KeyCode.DIGIT8);
     private static final List<int[]> SIZES =
             List.of(new int[] {1280, 800}, new int[] {1920, 1080}, new int[] {1280, 720});
 
@@ -91,8 +99,8 @@ class LookTest {
                             .filter(other -> !other.equals(one))
                             .forEach(other -> pairs.add(Set.of(one, other))));
         }
-        int ofStepAndSize = 4 * 3;
-        int ofThoseAndTwos = (4 + 3) * 3 * 2;
+        int ofStepAndSize = STEPS.size() * SIZES.size();
+        int ofThoseAndTwos = (STEPS.size() + SIZES.size()) * 3 * 2;
         int ofTwos = 3 * 2 * 2;
         assertThat(pairs).hasSize(ofStepAndSize + ofThoseAndTwos + ofTwos);
     }

@@ -17,6 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
@@ -86,7 +87,7 @@ record SceneCheck(Scene scene) {
     }
 
     private static Stream<String> overlaps(Parent parent) {
-        if (isInside(parent, node -> node instanceof Control && !(node instanceof ScrollPane))) {
+        if (isInside(parent, SceneCheck::isShut)) {
             return Stream.empty();
         }
         List<Node> children = parent.getChildrenUnmodifiable().stream()
@@ -144,7 +145,7 @@ record SceneCheck(Scene scene) {
     /** Things that the tab key is to reach; from the chosen one of a group, arrow keys go to the others. */
     List<Node> reachable() {
         return all().filter(node -> node.isFocusTraversable() && !node.isDisabled() && !isPassedOver(node))
-                .filter(node -> !isInside(node, Control.class::isInstance) || isInPane(node))
+                .filter(node -> !isInside(node, SceneCheck::isShut))
                 .toList();
     }
 
@@ -155,10 +156,9 @@ record SceneCheck(Scene scene) {
                 && !toggle.isSelected();
     }
 
-    private static boolean isInPane(Node node) {
-        return around(node, Control.class::isInstance)
-                .filter(ScrollPane.class::isInstance)
-                .isPresent();
+    /** A control whose inside is its own business; panes that scroll or share a room only hold others. */
+    private static boolean isShut(Node node) {
+        return node instanceof Control && !(node instanceof ScrollPane) && !(node instanceof SplitPane);
     }
 
     private String name(Node node) {
