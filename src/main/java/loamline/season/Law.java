@@ -70,7 +70,8 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
 
     /** Where the row comes from and how old it is. */
     Optional<String> words() {
-        return row.map(r -> "The rules of " + r.text("state") + " are those of " + r.text("as_of") + " ("
+        return row.map(r -> "The rules of " + r.text("state") + " are "
+                + (r.text("as_of").isEmpty() ? "of an unknown year" : "those of " + r.text("as_of")) + " ("
                 + tables.origin(r).source().citation() + "; " + r.text("status")
                 + "). Statutes change, and local code wins: look up both before spreading.");
     }

@@ -1,9 +1,9 @@
 package loamline.season;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import loamline.account.Account;
-import loamline.account.Source;
 import loamline.reference.NamedRow;
 import loamline.reference.TurfTables.Grass;
 
@@ -51,37 +51,40 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
 
     private static NitrogenNeed published(
             Target target, Grass grass, NamedRow row, SeasonOptions options, String region) {
-        double share = switch (use(target).toLowerCase(java.util.Locale.ROOT)) {
-            case "low" -> 0;
-            case "high" -> 1;
-            default -> 0.5;
-        };
+        double share = useShare(use(target));
         double table = row.number("low_lb") + share * (row.number("high_lb") - row.number("low_lb"));
-        boolean shaded = target.keeping().shaded();
         boolean stay = target.keeping().clippingsStay();
-        boolean old = stay && target.keeping().ageYears().orElse(0) > OLD_YEARS;
-        double lb =
-                Math.max(0, table * (shaded ? SHADE_SHARE : 1) * (stay ? 1 - CLIPPINGS_SHARE : 1) - (old ? OLD_LB : 0));
-        Source source = options.tables().origin(row).source();
+        double shade = target.keeping().shaded() ? SHADE_SHARE : 1;
+        double clippings = stay ? 1 - CLIPPINGS_SHARE : 1;
+        double ageLb = stay && target.keeping().ageYears().orElse(0) > OLD_YEARS ? OLD_LB : 0;
         Account account = Account.of(
                         "N = (low + use · (high − low)) · shade · clippings − age",
                         "For " + grass.name() + " in " + region + ", " + use(target) + " use; "
                                 + options.tables().origin(row).status() + ".",
-                        source,
+                        options.tables().origin(row).source(),
                         options.tables().source("uc-fertilize"),
                         options.tables().source("colorado-1554"))
                 .with("low_lb_1000ft2", row.number("low_lb"))
                 .with("high_lb_1000ft2", row.number("high_lb"))
                 .with("use", share)
-                .with("shade", shaded ? SHADE_SHARE : 1)
-                .with("clippings", stay ? 1 - CLIPPINGS_SHARE : 1)
-                .with("age_lb_1000ft2", old ? OLD_LB : 0);
-        boolean told = !target.region().isEmpty() || options.region().isPresent();
-        return new NitrogenNeed(
-                Quantities.gM2(lb),
-                account,
-                told
-                        ? List.of()
-                        : List.of("no region is told: the figures of " + region + " are used; fill in region"));
+                .with("shade", shade)
+                .with("clippings", clippings)
+                .with("age_lb_1000ft2", ageLb);
+        double lb = Math.max(0, table * shade * clippings - ageLb);
+        return new NitrogenNeed(Quantities.gM2(lb), account, assumed(target, options, region));
+    }
+
+    private static double useShare(String use) {
+        return switch (use.toLowerCase(Locale.ROOT)) {
+            case "low" -> 0;
+            case "high" -> 1;
+            default -> 0.5;
+        };
+    }
+
+    private static List<String> assumed(Target target, SeasonOptions options, String region) {
+        return !target.region().isEmpty() || options.region().isPresent()
+                ? List.of()
+                : List.of("no region is told: the figures of " + region + " are used; fill in region");
     }
 }

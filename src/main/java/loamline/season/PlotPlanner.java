@@ -3,6 +3,7 @@ package loamline.season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -57,8 +58,7 @@ final class PlotPlanner {
     }
 
     private static boolean isContent(ZoneSeason zone) {
-        return IntStream.range(0, Nutrient.values().length)
-                .mapToObj(i -> Nutrient.values()[i])
+        return Arrays.stream(Nutrient.values())
                 .allMatch(nutrient -> zone.remaining(nutrient).orElse(0) <= NOTHING_GM2);
     }
 

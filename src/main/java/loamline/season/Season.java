@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import loamline.account.Account;
 import loamline.account.Problem;
 import loamline.account.Where;
-import loamline.cancel.Cancellation;
 import loamline.season.blend.BagPlan;
 import loamline.season.blend.BagSolver;
 import loamline.season.blend.Blend;
@@ -82,37 +82,40 @@ public record Season(
         PlotPlanner planner = new PlotPlanner(inputs, products);
         List<Plot> plots = zones.stream().flatMap(z -> planner.plot(z).stream()).toList();
         Blend blend = new Blend(products.stream().map(Product::material).toList(), plots);
-        Cancellation.check();
-        List<String> blocking = new BlockWords(blend, inputs.options()).words(Blocking.of(blend));
-        List<Task> tasks = new ArrayList<>(new GroundTasks(inputs).tasks(zones));
-        List<Purchase> loose = Loose.of(tasks);
-        List<Problem> problems = new SeasonDoubts(inputs, planner).problems(zones);
-        Law law = Law.of(inputs.options());
-        List<String> cautions = SeasonCautions.of(law);
-        if (!blocking.isEmpty()) {
-            return new Season(
-                    inputs, zones, loose, sorted(tasks), 0, blocking, Optional.empty(), cautions, problems, Map.of());
-        }
+        List<Task> groundTasks = new GroundTasks(inputs).tasks(zones);
+        Season bare = new Season(
+                inputs,
+                zones,
+                Loose.of(groundTasks),
+                sorted(groundTasks),
+                0,
+                new BlockWords(blend, inputs.options()).words(Blocking.of(blend)),
+                Optional.empty(),
+                SeasonCautions.of(Law.of(inputs.options())),
+                new SeasonDoubts(inputs, planner).problems(zones),
+                Map.of());
+        return bare.isOptimal() ? bare.with(blend, products, planner) : bare;
+    }
+
+    /** The same with the cheapest bags. */
+    private Season with(Blend blend, List<Product> products, PlotPlanner planner) {
         BagSolver solver = new BagSolver(blend);
-        List<Integer> bags = solver.cheapest();
-        BagPlan plan = DoseSpreader.spread(blend, bags);
+        BagPlan plan = DoseSpreader.spread(blend, solver.cheapest());
         requireSound(blend, plan);
-        tasks.addAll(new DoseTasks(blend, products, zones, planner, inputs.options()).tasks(plan));
-        List<Purchase> bought = new ArrayList<>(purchases(blend, plan));
-        Map<String, Account> accounts = PlanAccounts.of(blend, plan, bought);
-        bought.addAll(loose);
-        Optional<SecondBest> second = solver.secondBest(bags).map(next -> second(blend, next, solver.cost(next)));
+        List<Task> all = new ArrayList<>(tasks);
+        all.addAll(new DoseTasks(blend, products, zones, planner, inputs.options()).tasks(plan));
+        List<Purchase> bought = purchases(blend, plan);
         return new Season(
                 inputs,
                 zones,
-                bought,
-                sorted(tasks),
-                solver.cost(bags),
-                List.of(),
-                second,
+                Stream.concat(bought.stream(), purchases.stream()).toList(),
+                sorted(all),
+                plan.cost(blend),
+                blocking,
+                solver.secondBest(plan.bags()).map(next -> second(blend, next, solver.cost(next))),
                 cautions,
                 problems,
-                accounts);
+                PlanAccounts.of(blend, plan, bought));
     }
 
     private static void requireSound(Blend blend, BagPlan plan) {
