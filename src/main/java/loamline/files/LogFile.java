@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.findings.LogRow;
@@ -45,6 +47,12 @@ public final class LogFile {
     private static final double FARTHEST_M = 50_000;
     private static final Set<String> NOT_REFUSED = Set.of("no", "n", "none", "0", "false", "-");
     private static final Set<String> JUST_REFUSED = Set.of("yes", "y", "1", "true", "x", "refused");
+
+    private static final Pattern LAYER =
+            Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)\\s*[-–]\\s*(\\d+(?:[.,]\\d+)?)\\s+(\\S.*?)\\s*");
+
+    /** Rounding of depths, m: a layer may begin so much above the end of the one before. */
+    private static final double JOINT_M = 1e-9;
 
     private static final CsvColumn<String> CORE = CsvColumn.text("core").required();
     private static final CsvColumn<String> TIME = CsvColumn.text("time");
@@ -121,17 +129,14 @@ public final class LogFile {
         return CsvColumn.of(name, "layers such as 0-5 loam;5-9 sand", text -> {
             List<SoilLayer> layers = new ArrayList<>();
             for (String part : text.split("[;|]")) {
-                var match = java.util.regex.Pattern.compile(
-                                "\\s*(\\d+(?:[.,]\\d+)?)\\s*[-–]\\s*(\\d+(?:[.,]\\d+)?)\\s+(\\S.*?)\\s*")
-                        .matcher(part);
+                Matcher match = LAYER.matcher(part);
                 if (!match.matches()) {
                     return Optional.empty();
                 }
                 double from = number(match.group(1)) * unitCm / CM_PER_M;
                 double to = number(match.group(2)) * unitCm / CM_PER_M;
-                double above =
-                        layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
-                if (!(from < to && to <= DEEPEST_M && from >= above - 1e-9)) {
+                double above = layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
+                if (!(from < to && to <= DEEPEST_M && from >= above - JOINT_M)) {
                     return Optional.empty();
                 }
                 layers.add(new SoilLayer(from, to, match.group(3)));
@@ -166,8 +171,8 @@ public final class LogFile {
 
     private void add(CsvRow row) {
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
-        READINGS.forEach((quantity, column) ->
-                row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
+        READINGS.forEach(
+                (quantity, column) -> row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
         Optional<String> tooMuch = tooMuch(values);
         if (tooMuch.isPresent()) {
             problems.add(Problem.error("LOG_IMPLAUSIBLE", row.where(), tooMuch.get()));
@@ -272,13 +277,17 @@ public final class LogFile {
     }
 
     /** Rounded where a change of unit leaves the ninth digit. */
-    private static @Nullable Double scaled(LogRow row, Quantity quantity, double factor) {
+    private static @Nullable Number scaled(LogRow row, Quantity quantity, double factor) {
         Double value = row.values().get(quantity);
         return value == null ? null : rounded(value * factor);
     }
 
-    private static double rounded(double value) {
-        return Math.rint(value * 1e9) / 1e9;
+    private static Number rounded(double value) {
+        double digits = Math.rint(value * 1e9) / 1e9;
+        if (digits == Math.rint(digits)) {
+            return (long) digits;
+        }
+        return digits;
     }
 
     private static String layers(List<SoilLayer> layers) {

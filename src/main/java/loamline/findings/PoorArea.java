@@ -27,14 +27,14 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
     /** Poor cores nearer than this many usual gaps belong together. */
     private static final double TOGETHER_GAPS = 1.5;
 
-    /** A spot is drawn by eye: its edge is no surer than this, m. */
-    private static final double EDGE_M = 1;
+    /** A spot is drawn by eye: a poor core so near its edge belongs to it, m. */
+    private static final double EDGE_M = 2;
 
     PoorArea {
         cores = List.copyOf(cores);
     }
 
-    /** Trouble spots as drawn, joined by poor cores beside them; then groups of poor cores elsewhere. */
+    /** Trouble spots as drawn, with the poor cores beside them; then groups of poor cores elsewhere. */
     static List<PoorArea> of(Yard yard, List<LoggedCore> cores) {
         double togetherM = TOGETHER_GAPS * usualGapM(cores);
         List<LoggedCore> free = new ArrayList<>(cores);
@@ -43,10 +43,10 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
             Region ground = Region.of(trouble.outline());
             Region reach = ground.buffer(EDGE_M);
             List<LoggedCore> own = free.stream()
-                    .filter(core -> reach.covers(core.core().at()) && !isSound(core))
+                    .filter(core -> !isSound(core) && ground.covers(core.core().at())
+                            || isPoor(core) && reach.covers(core.core().at()))
                     .collect(Collectors.toList());
             free.removeAll(own);
-            join(own, free, togetherM);
             String note = trouble.note().isBlank() ? "trouble spot" : trouble.note();
             areas.add(new PoorArea(note, Optional.of(ground), own));
         }

@@ -73,9 +73,10 @@ public final class LogModel {
         this.around = around;
         derived = new Derived<>(session, "log", "Reading the log", (yard, before) -> seen(yard));
         logs = new TablesModel(session, new TableKind(Sort.LOG, "logs of cores", "", COLUMNS, this::problems));
-        session.results().addListener((o, before, now) -> now.flatMap(Results::plan)
-                .filter(planned -> !plan.equals(Optional.of(planned)))
-                .ifPresent(this::replan));
+        session.results()
+                .addListener((o, before, now) -> now.flatMap(Results::plan)
+                        .filter(planned -> !plan.equals(Optional.of(planned)))
+                        .ifPresent(this::replan));
         news.forEach(each -> each.addListener((o, before, now) -> lookAround()));
         InvalidationListener changed = o -> found.set(found());
         derived.value().addListener(changed);

@@ -31,8 +31,8 @@ public final class LogStep extends VBox {
         this.session = session;
         this.model = model;
         getStyleClass().add("log-step");
-        shown.setConverter(
-                Written.as(quantity -> quantity.map(each -> "On the map: " + each.title()).orElse("On the map: cores only")));
+        shown.setConverter(Written.as(
+                quantity -> quantity.map(each -> "On the map: " + each.title()).orElse("On the map: cores only")));
         shown.setAccessibleText("What the map shows between the cores");
         shown.setMaxWidth(Double.MAX_VALUE);
         shown.valueProperty().addListener((o, before, now) -> {
