@@ -128,14 +128,15 @@ public final class LogFile {
     private static CsvColumn<List<SoilLayer>> layers(String name, double unitCm) {
         return CsvColumn.of(name, "layers such as 0-5 loam;5-9 sand", text -> {
             List<SoilLayer> layers = new ArrayList<>();
-            for (String part : text.split("[;|]")) {
+            for (String part : text.split("[;|]", -1)) {
                 Matcher match = LAYER.matcher(part);
                 if (!match.matches()) {
                     return Optional.empty();
                 }
                 double from = number(match.group(1)) * unitCm / CM_PER_M;
                 double to = number(match.group(2)) * unitCm / CM_PER_M;
-                double above = layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
+                double above =
+                        layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
                 if (!(from < to && to <= DEEPEST_M && from >= above - JOINT_M)) {
                     return Optional.empty();
                 }
@@ -171,8 +172,8 @@ public final class LogFile {
 
     private void add(CsvRow row) {
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
-        READINGS.forEach(
-                (quantity, column) -> row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
+        READINGS.forEach((quantity, column) ->
+                row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
         Optional<String> tooMuch = tooMuch(values);
         if (tooMuch.isPresent()) {
             problems.add(Problem.error("LOG_IMPLAUSIBLE", row.where(), tooMuch.get()));

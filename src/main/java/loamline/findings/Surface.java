@@ -103,7 +103,21 @@ public record Surface(
         double at(double x, double y);
     }
 
-    private record Choice(Quantity quantity, double[] x, double[] y, double[] z, double gapM) {
+    private static final class Choice {
+        private final Quantity quantity;
+        private final double[] x;
+        private final double[] y;
+        private final double[] z;
+        private final double gapM;
+
+        Choice(Quantity quantity, double[] x, double[] y, double[] z, double gapM) {
+            this.quantity = quantity;
+            this.x = x;
+            this.y = y;
+            this.z = z;
+            this.gapM = gapM;
+        }
+
         Surface surface(Region turf) {
             double mean = rms(meanResiduals(z));
             double limit = (1 - GAIN) * mean;

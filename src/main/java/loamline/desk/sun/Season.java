@@ -4,24 +4,19 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The days that hours of sun are told for. */
 enum Season {
-    MIDSUMMER("Midsummer, 21 June", List.of(MonthDay.of(6, 21))),
-    EQUINOX("Spring and fall, 21 March and September", List.of(MonthDay.of(3, 21), MonthDay.of(9, 21))),
-    GROWING(
-            "Growing season, April to October",
-            IntStream.rangeClosed(4, 10)
-                    .mapToObj(month -> MonthDay.of(month, 15))
-                    .toList()),
-    MIDWINTER("Midwinter, 21 December", List.of(MonthDay.of(12, 21)));
+    MIDSUMMER("Midsummer, 21 June"),
+    EQUINOX("Spring and fall, 21 March and September"),
+    GROWING("Growing season, April to October"),
+    MIDWINTER("Midwinter, 21 December");
 
     private final String title;
-    private final List<MonthDay> days;
 
-    Season(String title, List<MonthDay> days) {
+    Season(String title) {
         this.title = title;
-        this.days = days;
     }
 
     String title() {
@@ -29,6 +24,15 @@ enum Season {
     }
 
     List<LocalDate> in(int year) {
-        return days.stream().map(day -> day.atYear(year)).toList();
+        return days().map(day -> day.atYear(year)).toList();
+    }
+
+    private Stream<MonthDay> days() {
+        return switch (this) {
+            case MIDSUMMER -> Stream.of(MonthDay.of(6, 21));
+            case EQUINOX -> Stream.of(MonthDay.of(3, 21), MonthDay.of(9, 21));
+            case GROWING -> IntStream.rangeClosed(4, 10).mapToObj(month -> MonthDay.of(month, 15));
+            case MIDWINTER -> Stream.of(MonthDay.of(12, 21));
+        };
     }
 }
