@@ -128,7 +128,7 @@ public final class LogFile {
     private static CsvColumn<List<SoilLayer>> layers(String name, double unitCm) {
         return CsvColumn.of(name, "layers such as 0-5 loam;5-9 sand", text -> {
             List<SoilLayer> layers = new ArrayList<>();
-            for (String part : text.split("[;|]", -1)) {
+            for (String part : text.replaceFirst("[;|]\\s*$", "").split("[;|]", -1)) {
                 Matcher match = LAYER.matcher(part);
                 if (!match.matches()) {
                     return Optional.empty();

@@ -43,8 +43,8 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
             Region ground = Region.of(trouble.outline());
             Region reach = ground.buffer(EDGE_M);
             List<LoggedCore> own = free.stream()
-                    .filter(core -> !isSound(core) && ground.covers(core.core().at())
-                            || isPoor(core) && reach.covers(core.core().at()))
+                    .filter(core -> (!isSound(core) && ground.covers(core.core().at()))
+                            || (isPoor(core) && reach.covers(core.core().at())))
                     .collect(Collectors.toList());
             free.removeAll(own);
             String note = trouble.note().isBlank() ? "trouble spot" : trouble.note();
