@@ -11,7 +11,7 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "loamline",
         description = "Map a yard, plan where to take soil cores, print the walk, see where water misses, where the sun"
-                + " shines and what the soil needs.",
+                + " shines, what the cores showed and what the soil needs.",
         subcommands = {
             CheckCommand.class,
             ConvertCommand.class,
@@ -22,7 +22,8 @@ import picocli.CommandLine.ParameterException;
             SunCommand.class,
             LogCommand.class,
             SoilCommand.class,
-            SeasonCommand.class
+            SeasonCommand.class,
+            HandoutCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

@@ -35,11 +35,17 @@ public record FindingsSheet(Yard yard, List<Zone> zones, CorePlan plan, Findings
         Fonts fonts = new Fonts();
         Blocks blocks = new Blocks(fonts, options.palette());
         List<Page> pages = new ArrayList<>();
-        pages.add(
-                new FindingsMapPage(yard, zones, plan, findings, options, blocks).page(TITLE, CAUTION, tiles(blocks)));
+        pages.add(new FindingsMapPage(yard, zones, plan, findings, options, blocks)
+                .page(TITLE + colours(), CAUTION, tiles(blocks)));
         pages.addAll(new FindingsTables(findings, new Figures(options.units()), blocks)
                 .pages(options.paper().upright(), TITLE, CAUTION));
         return new Book(yard.name(), "findings", options, fonts).pdf(pages);
+    }
+
+    private String colours() {
+        return findings.clearestSurface()
+                .map(surface -> ", in colour: " + surface.quantity().title())
+                .orElse("");
     }
 
     private List<Block> tiles(Blocks blocks) {

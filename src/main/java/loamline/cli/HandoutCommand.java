@@ -1,0 +1,98 @@
+package loamline.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import loamline.sampling.CorePlan;
+import loamline.sheets.CupPlanSheet;
+import loamline.sheets.PhonePage;
+import loamline.sheets.SheetOptions;
+import loamline.sheets.SunMap;
+import loamline.sheets.WalkPlan;
+import loamline.sheets.WaterMap;
+import loamline.water.Water;
+import loamline.water.WaterOptions;
+import loamline.water.cups.Concern;
+import loamline.water.cups.CupPlan;
+import loamline.water.cups.CupPlanner;
+import loamline.water.cups.CupTest;
+import loamline.yard.Yard;
+import loamline.yard.Zone;
+import loamline.yard.Zones;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code loamline handout}: every page that the yard's data allow. */
+@Command(
+        name = "handout",
+        description =
+                "Write every page for the visit that the yard's data allow: the walk plan, the log for a phone, the"
+                        + " sheets of cup tests worth their time, maps of water and sun.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class HandoutCommand implements Callable<Integer> {
+    /** Opening of usual cups, cm² (16.6 in²). */
+    private static final double THROAT_CM2 = 107.1;
+
+    @Mixin
+    private YardInput input;
+
+    @Mixin
+    private OutputFolder output;
+
+    @Mixin
+    private PlanningOptions planning;
+
+    @Mixin
+    private PageOptions pages;
+
+    @Override
+    public Integer call() throws NotDone {
+        Yard yard = input.read();
+        List<Zone> zones = Zones.of(yard);
+        SheetOptions sheets = pages.sheets();
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        walk(yard, zones, sheets, files);
+        water(yard, zones, sheets, files);
+        Growing.sun(yard).ifPresent(sun -> files.put("sun-map.png", new SunMap(yard, zones, sun, sheets).png()));
+        if (files.isEmpty()) {
+            throw new NotDone(
+                    "HANDOUT_EMPTY",
+                    "there is no turf and no head in this yard; nothing was written. Draw them first.");
+        }
+        files.forEach(output::add);
+        output.write();
+        input.say(String.join(", ", files.keySet()) + " written to " + output.folder() + ".");
+        return input.exitCode();
+    }
+
+    private void walk(Yard yard, List<Zone> zones, SheetOptions sheets, Map<String, byte[]> files) {
+        CorePlan plan = planning.plan(yard);
+        input.report(plan.problems());
+        if (!plan.cores().isEmpty()) {
+            files.put("walk-plan.pdf", new WalkPlan(yard, zones, plan, sheets).pdf());
+            files.put("phone-log.html", CoresOutput.utf8(new PhonePage(yard, zones, plan, sheets).html()));
+        }
+    }
+
+    private void water(Yard yard, List<Zone> zones, SheetOptions sheets, Map<String, byte[]> files) {
+        Water water = Water.of(yard, WaterOptions.USUAL);
+        input.report(water.problems());
+        if (water.valves().isEmpty() || water.rateMmH().isEmpty()) {
+            return;
+        }
+        files.put("water-map.png", new WaterMap(yard, zones, water, sheets).png());
+        List<Concern> concerns = new ArrayList<>(Concern.holes(water.gaps()));
+        concerns.addAll(Concern.troubles(yard));
+        for (String valve : CupTest.valves(yard)) {
+            CupPlan plan = CupPlanner.of(yard, valve, concerns, THROAT_CM2);
+            if (!plan.reasons().isEmpty()) {
+                files.put(
+                        "cup-plan-valve-" + valve.replaceAll("[^\\p{Alnum}-]", "_") + ".pdf",
+                        new CupPlanSheet(yard, zones, plan, sheets).pdf());
+            }
+        }
+    }
+}
