@@ -41,8 +41,7 @@ record CupMapPage(
             Layer.HEADS,
             Layer.BARRIERS,
             Layer.SPOTS,
-            Layer.CORES,
-            Layer.START,
+            Layer.CUPS,
             Layer.LABELS);
 
     /** Ground shown round cups and heads, m. */

@@ -133,9 +133,14 @@ final class WaterWords {
     /** Heads that the cups speak against, worst first; else that none stands out. */
     static List<String> heads(CupTest test) {
         List<String> faults = test.findings().faults().stream()
-                .map(head -> "Head " + head.head() + " (" + Math.round(100 * head.sure()) + " % sure): " + head.words())
+                .map(head -> "Head " + head.head() + " (" + sure(head.sure()) + " sure): " + head.words())
                 .collect(Collectors.toCollection(ArrayList::new));
         return faults.isEmpty() ? List.of("No head stands out, as far as these cups can tell.") : faults;
+    }
+
+    /** A probability; none is told as certain. */
+    private static String sure(double probability) {
+        return probability > 0.99 ? "over 99 %" : Math.round(100 * probability) + " %";
     }
 
     /** Run times of the months that need water. */

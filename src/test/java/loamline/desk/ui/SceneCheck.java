@@ -19,6 +19,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.StackPane;
@@ -114,9 +115,10 @@ record SceneCheck(Scene scene) {
                 .toList();
     }
 
-    /** A picture larger than the window in which it is moved. */
+    /** A picture larger than the window in which it is moved, and what a table that scrolls both ways shows a part of. */
     private static boolean isClipped(Node node) {
-        return node instanceof ImageView && isInside(node, around -> around.getClip() != null);
+        return (node instanceof ImageView && isInside(node, around -> around.getClip() != null))
+                || isInside(node, TableView.class::isInstance);
     }
 
     private static Bounds reach(Node node) {
