@@ -23,8 +23,7 @@ final class Growing {
 
     /** The mean of three days of the growing season; empty for a yard that allows no answer. */
     static Optional<SunStudy> sun(Yard yard) {
-        List<Integer> months =
-                yard.frame().origin().map(LonLat::latDeg).orElse(0.0) < 0 ? MONTHS_SOUTH : MONTHS_NORTH;
+        List<Integer> months = yard.frame().origin().map(LonLat::latDeg).orElse(0.0) < 0 ? MONTHS_SOUTH : MONTHS_NORTH;
         List<LocalDate> dates =
                 months.stream().map(month -> LocalDate.of(YEAR, month, DAY)).toList();
         return SunStudy.of(yard, new SunRequest(dates, STEP, SunRequest.USUAL_CELL_M))

@@ -27,8 +27,9 @@ import picocli.CommandLine.Mixin;
 /** {@code loamline handout}: every page that the yard's data allow. */
 @Command(
         name = "handout",
-        description = "Write every page for the visit that the yard's data allow: the walk plan, the log for a phone, the"
-                + " sheets of cup tests worth their time, maps of water and sun.",
+        description =
+                "Write every page for the visit that the yard's data allow: the walk plan, the log for a phone, the"
+                        + " sheets of cup tests worth their time, maps of water and sun.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class HandoutCommand implements Callable<Integer> {
@@ -58,7 +59,8 @@ final class HandoutCommand implements Callable<Integer> {
         Growing.sun(yard).ifPresent(sun -> files.put("sun-map.png", new SunMap(yard, zones, sun, sheets).png()));
         if (files.isEmpty()) {
             throw new NotDone(
-                    "HANDOUT_EMPTY", "there is no turf and no head in this yard; nothing was written. Draw them first.");
+                    "HANDOUT_EMPTY",
+                    "there is no turf and no head in this yard; nothing was written. Draw them first.");
         }
         files.forEach(output::add);
         output.write();
@@ -71,9 +73,7 @@ final class HandoutCommand implements Callable<Integer> {
         input.report(plan.problems());
         if (!plan.cores().isEmpty()) {
             files.put("walk-plan.pdf", new WalkPlan(yard, zones, plan, sheets).pdf());
-            files.put(
-                    "phone-log.html",
-                    CoresOutput.utf8(new PhonePage(yard, zones, plan, sheets).html()));
+            files.put("phone-log.html", CoresOutput.utf8(new PhonePage(yard, zones, plan, sheets).html()));
         }
     }
 

@@ -12,7 +12,6 @@ import loamline.findings.Comparison;
 import loamline.findings.Evidence;
 import loamline.findings.Findings;
 import loamline.findings.LoggedCore;
-import loamline.findings.Quantity;
 import loamline.findings.RankedCause;
 import loamline.findings.Surface;
 import loamline.findings.Visit;
@@ -46,8 +45,11 @@ public final class FindingFiles {
         tree.put("bags", findings.log().bags().stream().map(FindingFiles::bag).toList());
         tree.put("zones", findings.zones().stream().map(FindingFiles::zone).toList());
         tree.put("areas", findings.areas().stream().map(a -> area(a, units)).toList());
-        tree.put("surfaces", findings.surfaces().stream().map(FindingFiles::surface).toList());
-        tree.put("changes", findings.changes().stream().map(FindingFiles::change).toList());
+        tree.put(
+                "surfaces",
+                findings.surfaces().stream().map(FindingFiles::surface).toList());
+        tree.put(
+                "changes", findings.changes().stream().map(FindingFiles::change).toList());
         return JsonText.of(tree);
     }
 
@@ -133,8 +135,7 @@ public final class FindingFiles {
         members.put("title", cause.cause().title());
         members.put("standing", cause.standing().word());
         members.put("points", cause.points());
-        for (Evidence.Stand stand :
-                List.of(Evidence.Stand.FOR, Evidence.Stand.AGAINST, Evidence.Stand.MISSING)) {
+        for (Evidence.Stand stand : List.of(Evidence.Stand.FOR, Evidence.Stand.AGAINST, Evidence.Stand.MISSING)) {
             members.put(
                     stand.word(),
                     cause.evidence(stand).stream()

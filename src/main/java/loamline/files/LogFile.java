@@ -135,7 +135,8 @@ public final class LogFile {
                 }
                 double from = number(match.group(1)) * unitCm / CM_PER_M;
                 double to = number(match.group(2)) * unitCm / CM_PER_M;
-                double above = layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
+                double above =
+                        layers.isEmpty() ? 0 : layers.get(layers.size() - 1).toM();
                 if (!(from < to && to <= DEEPEST_M && from >= above - JOINT_M)) {
                     return Optional.empty();
                 }
@@ -171,8 +172,8 @@ public final class LogFile {
 
     private void add(CsvRow row) {
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
-        READINGS.forEach(
-                (quantity, column) -> row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
+        READINGS.forEach((quantity, column) ->
+                row.get(column).ifPresent(value -> values.put(quantity, stored(quantity, value))));
         Optional<String> tooMuch = tooMuch(values);
         if (tooMuch.isPresent()) {
             problems.add(Problem.error("LOG_IMPLAUSIBLE", row.where(), tooMuch.get()));

@@ -17,7 +17,11 @@ import loamline.units.UnitSystem;
  * @param causes all of them, the weightiest first
  */
 public record AreaFinding(
-        String name, Optional<Region> spot, List<String> cores, List<Comparison> comparisons, List<RankedCause> causes) {
+        String name,
+        Optional<Region> spot,
+        List<String> cores,
+        List<Comparison> comparisons,
+        List<RankedCause> causes) {
     private static final int UNTESTED_TOLD = 3;
 
     public AreaFinding {

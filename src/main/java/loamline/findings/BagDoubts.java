@@ -14,7 +14,9 @@ final class BagDoubts {
         String name = "bag " + bag.composite() + ": ";
         if (!bag.next().isEmpty()) {
             problems.add(Problem.warning(
-                    "BAG_SPARE_DUE", Where.WHOLE, name + "take " + and(bag.next()) + ", so that every part counts once"));
+                    "BAG_SPARE_DUE",
+                    Where.WHOLE,
+                    name + "take " + and(bag.next()) + ", so that every part counts once"));
         }
         if (!bag.missing().isEmpty()) {
             problems.add(Problem.warning(
@@ -30,7 +32,8 @@ final class BagDoubts {
                     name + "keep " + and(bag.surplus()) + " out of the bag: the core it stands by is in already"));
         }
         if (!bag.notLogged().isEmpty()) {
-            problems.add(Problem.info("BAG_NOT_LOGGED", Where.WHOLE, name + "nothing is logged for " + and(bag.notLogged())));
+            problems.add(Problem.info(
+                    "BAG_NOT_LOGGED", Where.WHOLE, name + "nothing is logged for " + and(bag.notLogged())));
         }
         return problems;
     }

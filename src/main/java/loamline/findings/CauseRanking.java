@@ -57,7 +57,8 @@ final class CauseRanking {
                 .toList();
         double all = raw.stream().mapToDouble(cause -> Math.exp(cause.points())).sum() + Math.exp(SOMETHING_ELSE);
         return raw.stream()
-                .map(cause -> cause.with(standing(cause, Math.exp(cause.points()) / all), Math.exp(cause.points()) / all))
+                .map(cause ->
+                        cause.with(standing(cause, Math.exp(cause.points()) / all), Math.exp(cause.points()) / all))
                 .toList();
     }
 
@@ -75,16 +76,17 @@ final class CauseRanking {
 
     private RankedCause weighed(Cause cause) {
         List<Evidence> evidence = cause.signs().stream().map(this::evidence).toList();
-        double points = cause.prior() + evidence.stream().mapToDouble(Evidence::points).sum();
+        double points =
+                cause.prior() + evidence.stream().mapToDouble(Evidence::points).sum();
         return new RankedCause(cause, RankedCause.Standing.POSSIBLE, points, 0, evidence);
     }
 
     private Evidence evidence(CauseSign sign) {
-        double[] here = DoubleStream.concat(DoubleStream.of(values(area, sign)), overSpot(sign)).toArray();
+        double[] here = DoubleStream.concat(DoubleStream.of(values(area, sign)), overSpot(sign))
+                .toArray();
         double[] there = values(rest, sign);
         if (here.length == 0 || (sign.test().isContrast() && there.length == 0)) {
-            return new Evidence(
-                    sign, Evidence.Stand.MISSING, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
+            return new Evidence(sign, Evidence.Stand.MISSING, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
         }
         double strength = strength(sign, here, there) * here.length / (here.length + 1);
         double points = strength * (strength > 0 ? sign.weightFor() : sign.weightAgainst());
@@ -125,9 +127,7 @@ final class CauseRanking {
     }
 
     private DoubleStream overSpot(CauseSign sign) {
-        return Quantity.of(sign.subject())
-                .flatMap(quantity -> Optional.ofNullable(overSpot.get(quantity)))
-                .stream()
+        return Quantity.of(sign.subject()).flatMap(quantity -> Optional.ofNullable(overSpot.get(quantity))).stream()
                 .mapToDouble(value -> value);
     }
 

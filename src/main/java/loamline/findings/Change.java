@@ -24,7 +24,9 @@ public record Change(Quantity quantity, int n, double before, double now) {
             List<LoggedCore> both = now.stream()
                     .filter(core -> core.value(quantity).isPresent()
                             && then.containsKey(core.id())
-                            && then.getOrDefault(core.id(), core).value(quantity).isPresent())
+                            && then.getOrDefault(core.id(), core)
+                                    .value(quantity)
+                                    .isPresent())
                     .toList();
             if (both.size() >= LEAST) {
                 changes.add(new Change(

@@ -17,7 +17,14 @@ import java.util.OptionalDouble;
  * @param holmP the same, corrected for all quantities compared for this area
  */
 public record Comparison(
-        Quantity quantity, int areaN, int restN, double areaMean, double restMean, double effect, double p, double holmP) {
+        Quantity quantity,
+        int areaN,
+        int restN,
+        double areaMean,
+        double restMean,
+        double effect,
+        double p,
+        double holmP) {
     /** With fewer on a side there is nothing to compare. */
     private static final int LEAST = 2;
 

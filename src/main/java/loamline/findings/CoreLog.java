@@ -112,8 +112,7 @@ public record CoreLog(Visit visit, List<LoggedCore> cores, List<BagBalance> bags
     }
 
     private static List<LoggedCore> cores(Visit visit, Map<String, PlannedCore> planned) {
-        Map<String, List<LogRow>> byCore =
-                visit.rows().stream().collect(Collectors.groupingBy(row -> key(row.core())));
+        Map<String, List<LogRow>> byCore = visit.rows().stream().collect(Collectors.groupingBy(row -> key(row.core())));
         return planned.entrySet().stream()
                 .filter(core -> byCore.containsKey(core.getKey()))
                 .map(core -> LoggedCore.of(core.getValue(), byCore.getOrDefault(core.getKey(), List.of())))
@@ -134,6 +133,7 @@ public record CoreLog(Visit visit, List<LoggedCore> cores, List<BagBalance> bags
 
     /** How many of the plan's cores, spares not counted, the newest visit speaks of. */
     public int logged() {
-        return (int) cores.stream().filter(core -> core.core().spareOf().isEmpty()).count();
+        return (int)
+                cores.stream().filter(core -> core.core().spareOf().isEmpty()).count();
     }
 }

@@ -31,13 +31,12 @@ public record Evidence(CauseSign sign, Stand stand, double points, int n, Option
 
     /** In words, empty if there is nothing to say. */
     public String words(UnitSystem units) {
-        String template =
-                switch (stand) {
-                    case FOR -> sign.seen();
-                    case AGAINST -> sign.unseen();
-                    case OPEN -> "";
-                    case MISSING -> sign.missing();
-                };
+        String template = switch (stand) {
+            case FOR -> sign.seen();
+            case AGAINST -> sign.unseen();
+            case OPEN -> "";
+            case MISSING -> sign.missing();
+        };
         return template.replace("{here}", value(here, units))
                 .replace("{there}", value(there, units))
                 .replace("{level}", value(sign.level(), units));

@@ -15,8 +15,8 @@ final class FindingAccounts {
     private static final Source CLIFF = new Source("cliff-1993", "Cliff 1993, Psychological Bulletin 114:494-509");
     private static final Source CRESSIE =
             new Source("cressie-1993", "Cressie 1993, Statistics for Spatial Data, 3.2 (ordinary kriging)");
-    private static final Source SHEPARD = new Source(
-            "shepard-1968", "Shepard 1968, Proceedings of the 23rd ACM National Conference, 517-524");
+    private static final Source SHEPARD =
+            new Source("shepard-1968", "Shepard 1968, Proceedings of the 23rd ACM National Conference, 517-524");
     private static final Source JUDGED = new Source(
             "judged-weights",
             "Weights of signs are judgement, no source; tested on simulated yards with a planted cause");

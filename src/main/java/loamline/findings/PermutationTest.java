@@ -37,8 +37,8 @@ final class PermutationTest {
 
     /** The two-sided p-value. */
     static double twoSided(double[] group, double[] rest) {
-        double[] all = DoubleStream.concat(Arrays.stream(group), Arrays.stream(rest))
-                .toArray();
+        double[] all =
+                DoubleStream.concat(Arrays.stream(group), Arrays.stream(rest)).toArray();
         double least = Arrays.stream(all).min().orElse(0);
         double range = Arrays.stream(all).max().orElse(0) - least;
         if (group.length == 0 || rest.length == 0 || range == 0) {
@@ -101,8 +101,10 @@ final class PermutationTest {
 
     private static double shifted(double[] all, double[] group) {
         int k = group.length;
-        int[] steps = Arrays.stream(all).mapToInt(v -> (int) Math.rint(v * STEPS)).toArray();
-        int observed = Arrays.stream(group).mapToInt(v -> (int) Math.rint(v * STEPS)).sum();
+        int[] steps =
+                Arrays.stream(all).mapToInt(v -> (int) Math.rint(v * STEPS)).toArray();
+        int observed =
+                Arrays.stream(group).mapToInt(v -> (int) Math.rint(v * STEPS)).sum();
         int width = k * STEPS + 1;
         double[][] share = new double[k + 1][width];
         share[0][0] = 1;

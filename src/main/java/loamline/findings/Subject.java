@@ -43,9 +43,8 @@ final class Subject {
         return switch (sign.subject()) {
             case "wetness" -> core.value(wetness);
             case "refused" -> OptionalDouble.of(core.isRefused() ? YES : NO);
-            case "layerBreak" -> core.layers().isEmpty()
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(breaks(core.layers()) ? YES : NO);
+            case "layerBreak" ->
+                core.layers().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(breaks(core.layers()) ? YES : NO);
             case "words" -> words(core, sign.terms());
             case "labP" -> phosphorus.getOrDefault(zone, OptionalDouble.empty());
             case "labPh" -> ph.getOrDefault(zone, OptionalDouble.empty());
@@ -79,12 +78,14 @@ final class Subject {
     /** A value of a subject in words. */
     static String words(String subject, double value, UnitSystem units) {
         return switch (subject) {
-            case "wetness" -> value > Quantity.FEELS.size()
-                    ? Quantity.VWC.words(value, units)
-                    : Quantity.MOISTURE.words(value, units);
-            default -> quantity(subject)
-                    .map(quantity -> quantity.words(value, units))
-                    .orElseGet(() -> String.format(Locale.ROOT, "%.1f", value));
+            case "wetness" ->
+                value > Quantity.FEELS.size()
+                        ? Quantity.VWC.words(value, units)
+                        : Quantity.MOISTURE.words(value, units);
+            default ->
+                quantity(subject)
+                        .map(quantity -> quantity.words(value, units))
+                        .orElseGet(() -> String.format(Locale.ROOT, "%.1f", value));
         };
     }
 }

@@ -111,8 +111,7 @@ public record Surface(
                     ? Optional.empty()
                     : VariogramFit.spherical(x, y, z).filter(v -> v.structuredShare() >= LEAST_STRUCTURE);
             Optional<Kriging> kriging = variogram.flatMap(v -> Kriging.of(x, y, z, v));
-            double krigingRmse =
-                    kriging.map(k -> rms(k.leaveOneOut())).orElse(Double.POSITIVE_INFINITY);
+            double krigingRmse = kriging.map(k -> rms(k.leaveOneOut())).orElse(Double.POSITIVE_INFINITY);
             if (krigingRmse <= limit) {
                 Kriging best = kriging.orElseThrow();
                 return made(Method.KRIGING, Optional.of(best::predict), turf, krigingRmse, mean, variogram);

@@ -41,8 +41,8 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
 
     private static OptionalDouble mean(Optional<Grid> grid, Region spot) {
         return grid.stream()
-                .flatMapToDouble(g -> Arrays.stream(Mask.of(g.spec(), spot).indexes())
-                        .mapToDouble(g::at))
+                .flatMapToDouble(
+                        g -> Arrays.stream(Mask.of(g.spec(), spot).indexes()).mapToDouble(g::at))
                 .filter(v -> !Double.isNaN(v))
                 .average();
     }
@@ -57,7 +57,8 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
         double mean = rate.map(Surroundings::mean).orElse(0.0);
         Optional<Grid> hours = sun.map(SunStudy::hours);
         return cores.stream()
-                .map(core -> core.with(Quantity.WATER, share(at(rate, core.core().at()), mean))
+                .map(core -> core.with(
+                                Quantity.WATER, share(at(rate, core.core().at()), mean))
                         .with(Quantity.SUN, at(hours, core.core().at())))
                 .toList();
     }
@@ -67,7 +68,10 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
     }
 
     private static double mean(Grid grid) {
-        return Arrays.stream(grid.values()).filter(v -> !Double.isNaN(v)).average().orElse(0);
+        return Arrays.stream(grid.values())
+                .filter(v -> !Double.isNaN(v))
+                .average()
+                .orElse(0);
     }
 
     private static OptionalDouble at(Optional<Grid> grid, Point p) {
@@ -92,8 +96,7 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
 
     /** By zone: pH in water. */
     Map<String, OptionalDouble> ph() {
-        return byZone(
-                sample -> sample.waterPh().stream().mapToDouble(ph -> ph).findFirst());
+        return byZone(sample -> sample.waterPh().stream().mapToDouble(ph -> ph).findFirst());
     }
 
     private Map<String, OptionalDouble> byZone(Function<SampleResult, OptionalDouble> reading) {

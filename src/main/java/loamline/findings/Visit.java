@@ -23,8 +23,11 @@ public record Visit(Optional<LocalDate> from, Optional<LocalDate> to, List<LogRo
 
     /** The visits of a log, the oldest first, at least one. Rows without a day belong to the newest. */
     public static List<Visit> of(List<LogRow> rows) {
-        List<LocalDate> days =
-                rows.stream().flatMap(row -> row.day().stream()).sorted().distinct().toList();
+        List<LocalDate> days = rows.stream()
+                .flatMap(row -> row.day().stream())
+                .sorted()
+                .distinct()
+                .toList();
         List<Visit> visits = new ArrayList<>();
         int first = 0;
         for (int i = 1; i <= days.size(); i++) {

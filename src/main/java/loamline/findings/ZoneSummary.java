@@ -13,7 +13,14 @@ import java.util.stream.Collectors;
  * @param sd standard deviation of the cores, n − 1 below; empty for a single core
  */
 public record ZoneSummary(
-        String zone, Quantity quantity, int n, double mean, OptionalDouble sd, double least, double median, double most) {
+        String zone,
+        Quantity quantity,
+        int n,
+        double mean,
+        OptionalDouble sd,
+        double least,
+        double median,
+        double most) {
 
     /** Zone by zone in the order of the cores, quantity by quantity; those without a value are left out. */
     static List<ZoneSummary> of(List<LoggedCore> cores) {
@@ -21,8 +28,9 @@ public record ZoneSummary(
         List<String> zones =
                 cores.stream().map(core -> core.core().zone()).distinct().collect(Collectors.toList());
         for (String zone : zones) {
-            List<LoggedCore> own =
-                    cores.stream().filter(core -> core.core().zone().equals(zone)).toList();
+            List<LoggedCore> own = cores.stream()
+                    .filter(core -> core.core().zone().equals(zone))
+                    .toList();
             for (Quantity quantity : Quantity.values()) {
                 double[] values = Comparison.values(own, quantity);
                 if (values.length > 0) {

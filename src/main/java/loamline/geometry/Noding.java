@@ -2,7 +2,6 @@ package loamline.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
-
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;

@@ -42,7 +42,8 @@ public final class VariogramFit {
 
     private VariogramFit(double[] x, double[] y, double[] values) {
         double width = Arrays.stream(x).max().orElse(0) - Arrays.stream(x).min().orElse(0);
-        double height = Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
+        double height =
+                Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
         cutoffM = Math.hypot(width, height) / 3;
         for (int i = 0; i < x.length; i++) {
             for (int j = 0; j < i; j++) {

@@ -54,7 +54,10 @@ record FindingsMapPage(
         PaperRect body = Page.body(fit.place().paper());
         PaperRect row = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
         return new Page(
-                fit.place().paper(), title, caution, List.of(new Page.Placed(Blocks.row(Tile.GAP_MM, tiles), row), map));
+                fit.place().paper(),
+                title,
+                caution,
+                List.of(new Page.Placed(Blocks.row(Tile.GAP_MM, tiles), row), map));
     }
 
     private Shown shown(Optional<Shading> shading) {

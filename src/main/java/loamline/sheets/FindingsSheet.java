@@ -22,8 +22,9 @@ import loamline.yard.Zone;
  */
 public record FindingsSheet(Yard yard, List<Zone> zones, CorePlan plan, Findings findings, SheetOptions options) {
     private static final String TITLE = "what the cores showed";
-    private static final String CAUTION = "Signs, not proof: make the test that is named before money is spent. Call the"
-            + " utility locating service before digging.";
+    private static final String CAUTION =
+            "Signs, not proof: make the test that is named before money is spent. Call the"
+                    + " utility locating service before digging.";
 
     public FindingsSheet {
         zones = List.copyOf(zones);
@@ -49,12 +50,12 @@ public record FindingsSheet(Yard yard, List<Zone> zones, CorePlan plan, Findings
 
     private List<Block> tiles(Blocks blocks) {
         Tile tile = new Tile(blocks);
-        long refused =
-                findings.cores().stream().filter(LoggedCore::isRefused).count();
+        long refused = findings.cores().stream().filter(LoggedCore::isRefused).count();
         int planned = plan.mainCores().size();
         String bags = findings.log().bags().stream().allMatch(BagBalance::isBalanced)
                 ? "every bag balanced"
-                : "bag " + findings.log().bags().stream()
+                : "bag "
+                        + findings.log().bags().stream()
                                 .filter(bag -> !bag.isBalanced())
                                 .map(BagBalance::composite)
                                 .collect(Collectors.joining(", "))

@@ -32,10 +32,12 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         Column column = new Column();
         findings.areas().forEach(area -> area(column, area));
         if (findings.areas().isEmpty()) {
-            column.add(0, blocks.paragraph(
-                    "No part of the lawn was drawn or logged as poor: there is nothing to explain.",
-                    Blocks.SECOND,
-                    Role.INK));
+            column.add(
+                    0,
+                    blocks.paragraph(
+                            "No part of the lawn was drawn or logged as poor: there is nothing to explain.",
+                            Blocks.SECOND,
+                            Role.INK));
         }
         bags(column);
         cores(column);
@@ -79,7 +81,10 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         List<RankedCause> told = told(area);
         if (!told.isEmpty()) {
             Table table = causeTable();
-            column.add(2.4, table.head(), told.stream().map(this::words).map(table::row).toList());
+            column.add(
+                    2.4,
+                    table.head(),
+                    told.stream().map(this::words).map(table::row).toList());
         }
     }
 
@@ -142,7 +147,10 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 Table.Field.number("effect", 20),
                 Table.Field.number("p, exact", 22),
                 Table.Field.number("p, corrected", 24));
-        column.add(2.4, table.head(), area.comparisons().stream().map(c -> table.row(words(c))).toList());
+        column.add(
+                2.4,
+                table.head(),
+                area.comparisons().stream().map(c -> table.row(words(c))).toList());
     }
 
     private List<String> words(Comparison c) {
@@ -192,23 +200,29 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
 
     private void cores(Column column) {
         List<Quantity> read = Stream.of(Quantity.values())
-                .filter(q -> findings.cores().stream().anyMatch(core -> core.value(q).isPresent()))
+                .filter(q ->
+                        findings.cores().stream().anyMatch(core -> core.value(q).isPresent()))
                 .toList();
-        List<Table.Field> fields = new ArrayList<>(List.of(Table.Field.words("core", 12).strong()));
+        List<Table.Field> fields =
+                new ArrayList<>(List.of(Table.Field.words("core", 12).strong()));
         read.forEach(q -> fields.add(Table.Field.number(q.title(), 18).sized(6.8)));
         fields.add(Table.Field.words("remarks", 34).sized(6.8));
         Table table = new Table(blocks, fields, ROW_MM, false);
         column.add(
                 SECTION_MM,
                 Blocks.stack(0.6, List.of(heading("Cores"), table.head())),
-                findings.cores().stream().map(core -> table.row(words(core, read))).toList());
+                findings.cores().stream()
+                        .map(core -> table.row(words(core, read)))
+                        .toList());
     }
 
     private List<String> words(LoggedCore core, List<Quantity> read) {
         List<String> words = new ArrayList<>(List.of(core.id()));
-        read.forEach(q -> words.add(
-                core.value(q).isPresent() ? value(q, core.value(q).getAsDouble()) : NONE));
-        words.add(Stream.concat(core.refusal().map(r -> r.equals("refused") ? r : "refused: " + r).stream(), core.words().stream())
+        read.forEach(q ->
+                words.add(core.value(q).isPresent() ? value(q, core.value(q).getAsDouble()) : NONE));
+        words.add(Stream.concat(
+                        core.refusal().map(r -> r.equals("refused") ? r : "refused: " + r).stream(),
+                        core.words().stream())
                 .collect(Collectors.joining("; ")));
         return words;
     }
@@ -251,10 +265,12 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
     }
 
     private String words(Surface s) {
-        return capital(s.quantity().title()) + ": " + s.method().words() + String.format(
-                Locale.ROOT,
-                "; each core told from the others is off by %.0f %% of what the mean alone is",
-                100 * s.rmse() / s.meanRmse()) + ", " + Figures.count(s.n(), "core") + ", no farther than "
+        return capital(s.quantity().title()) + ": " + s.method().words()
+                + String.format(
+                        Locale.ROOT,
+                        "; each core told from the others is off by %.0f %% of what the mean alone is",
+                        100 * s.rmse() / s.meanRmse())
+                + ", " + Figures.count(s.n(), "core") + ", no farther than "
                 + figures.length(s.reachM()) + ".";
     }
 

@@ -50,7 +50,8 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     public String html() {
         View view = view();
         String[] around = template().split("%MAP%|%DATA%");
-        String head = around[0].replace("%TITLE%", SvgCanvas.escaped(yard.name().isBlank() ? "Core log" : yard.name()))
+        String head = around[0]
+                .replace("%TITLE%", SvgCanvas.escaped(yard.name().isBlank() ? "Core log" : yard.name()))
                 .replace("%PROGRAM%", SvgCanvas.escaped(options.program()));
         return head + map(view) + around[1] + data(view) + around[2];
     }
@@ -66,8 +67,8 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
 
     private View view() {
         Stream<Point> cores = plan.cores().stream().map(PlannedCore::at);
-        Box ground = Box.around(
-                        Stream.concat(cores, yard.box().stream().flatMap(box -> box.outline().vertices())))
+        Box ground = Box.around(Stream.concat(
+                        cores, yard.box().stream().flatMap(box -> box.outline().vertices())))
                 .orElse(NOTHING)
                 .grown(ROUND_M);
         return new View(ground, ground.widthM() / WIDTH_MM);
@@ -105,8 +106,7 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
                         .thenComparingInt(core -> core.order().orElse(Integer.MAX_VALUE)))
                 .flatMap(core -> Stream.concat(
                         Stream.of(core),
-                        plan.cores().stream()
-                                .filter(spare -> spare.spareOf().equals(Optional.of(core.id())))));
+                        plan.cores().stream().filter(spare -> spare.spareOf().equals(Optional.of(core.id())))));
     }
 
     private static String core(PlannedCore core, View view) {

@@ -30,7 +30,8 @@ final class SvgCanvas implements Canvas {
         }
         out.append("<path d=\"");
         path.steps().forEach(this::step);
-        out.append("\" fill-rule=\"evenodd\"").append(paint.fill().map(SvgCanvas::fill).orElse(" fill=\"none\""));
+        out.append("\" fill-rule=\"evenodd\"")
+                .append(paint.fill().map(SvgCanvas::fill).orElse(" fill=\"none\""));
         paint.pen().map(SvgCanvas::stroke).ifPresent(out::append);
         out.append("/>\n");
     }
@@ -57,12 +58,11 @@ final class SvgCanvas implements Canvas {
         String halo = run.halo()
                 .map(ink -> stroke(Pen.solid(ink, 2 * Run.HALO_MM)) + " paint-order=\"stroke\"")
                 .orElse("");
-        String face =
-                switch (run.type().face()) {
-                    case BOLD -> " font-weight=\"bold\"";
-                    case OBLIQUE -> " font-style=\"oblique\"";
-                    default -> "";
-                };
+        String face = switch (run.type().face()) {
+            case BOLD -> " font-weight=\"bold\"";
+            case OBLIQUE -> " font-style=\"oblique\"";
+            default -> "";
+        };
         out.append("<text x=\"")
                 .append(number(run.at().x()))
                 .append("\" y=\"")
@@ -126,6 +126,9 @@ final class SvgCanvas implements Canvas {
 
     /** Safe as the text of an element and within double quotes. */
     static String escaped(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return words.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -1,13 +1,13 @@
 package loamline.demo;
 
-import java.util.EnumMap;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
-import java.time.LocalDate;
 import loamline.files.LogFile;
 import loamline.findings.LogRow;
 import loamline.findings.Quantity;
@@ -62,8 +62,7 @@ final class CoreLogs {
         values.put(Quantity.ROOT, centimetres(refused ? 4 : dry ? 4.5 : mat ? 6 : shade ? 9 : 11, 1.2));
         values.put(Quantity.THATCH, Math.rint(normal(mat ? 21 : 8, 2)) / 1000);
         values.put(Quantity.VWC, Math.rint(normal(dry ? 11 : mat ? 21 : shade ? 29 : 25, 2)));
-        values.put(
-                Quantity.HARDNESS, 10 * Math.rint(normal(dry ? 24 : 17, 2)) * Quantity.KPA_PER_PSI);
+        values.put(Quantity.HARDNESS, 10 * Math.rint(normal(dry ? 24 : 17, 2)) * Quantity.KPA_PER_PSI);
         values.put(Quantity.DROP, Math.max(1, Math.rint(normal(mat ? 6 : 2, 1))));
         values.put(Quantity.QUALITY, Math.rint(normal(dry || mat ? 3.4 : shade ? 5.6 : 6.8, 0.4)));
         List<SoilLayer> layers =
@@ -76,7 +75,9 @@ final class CoreLogs {
                 refused ? Optional.of("stone") : Optional.empty(),
                 dry ? "straw" : "",
                 layers,
-                dry ? "wilts first" : mat ? "spongy underfoot" : shade && core.at().y() > 35 ? "some moss" : "",
+                dry
+                        ? "wilts first"
+                        : mat ? "spongy underfoot" : shade && core.at().y() > 35 ? "some moss" : "",
                 Optional.of(core.at()),
                 OptionalInt.empty(),
                 Map.of());

@@ -40,7 +40,6 @@ class CoreLogsTest {
                 CorePlanner.plan(yard(), PlanOptions.USUAL), read.value().orElseThrow());
         assertThat(answer.problems()).isEmpty();
         assertThat(answer.log().orElseThrow().bags()).allMatch(bag -> bag.isBalanced());
-        assertThat(answer.log().orElseThrow().bags().get(1).replaced())
-                .containsOnlyKeys(CoreLogs.REFUSED);
+        assertThat(answer.log().orElseThrow().bags().get(1).replaced()).containsOnlyKeys(CoreLogs.REFUSED);
     }
 }

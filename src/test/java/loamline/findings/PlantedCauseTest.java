@@ -40,7 +40,9 @@ class PlantedCauseTest {
         }
 
         int open() {
-            return rows.values().stream().mapToInt(row -> row.getOrDefault(OPEN, 0)).sum();
+            return rows.values().stream()
+                    .mapToInt(row -> row.getOrDefault(OPEN, 0))
+                    .sum();
         }
 
         int all() {

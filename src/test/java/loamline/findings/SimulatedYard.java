@@ -105,13 +105,10 @@ final class SimulatedYard {
         CoreLog log = CoreLog.of(plan, rows).log().orElseThrow();
         Surroundings known = new Surroundings(
                 Optional.of(Water.of(yard, new WaterOptions(0.4, false, 0, 0, 0))),
-                SunStudy.of(
-                                yard,
-                                new SunRequest(List.of(LocalDate.of(2027, 6, 21)), Duration.ofMinutes(30), 0.5))
+                SunStudy.of(yard, new SunRequest(List.of(LocalDate.of(2027, 6, 21)), Duration.ofMinutes(30), 0.5))
                         .study(),
                 lab());
-        return Findings.areas(
-                        yard, known.beside(log.cores()), known, loamline.reference.Cause.published())
+        return Findings.areas(yard, known.beside(log.cores()), known, loamline.reference.Cause.published())
                 .get(0);
     }
 
@@ -209,7 +206,8 @@ final class SimulatedYard {
         if (refused) {
             values.put(Quantity.DEPTH, uniform(0.04, 0.08));
         }
-        boolean clay = cause.equals(Optional.of(Planted.LAYER)) ? random.nextDouble() < 0.9 : random.nextDouble() < 0.08;
+        boolean clay =
+                cause.equals(Optional.of(Planted.LAYER)) ? random.nextDouble() < 0.9 : random.nextDouble() < 0.08;
         String soil = clay ? "clay" : random.nextDouble() < 0.3 ? "clay loam" : "loam";
         double at = clay ? uniform(0.04, 0.1) : uniform(0.06, 0.14);
         List<SoilLayer> layers = layersKept && random.nextDouble() < CELL_KEPT && !refused
