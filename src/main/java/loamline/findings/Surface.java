@@ -85,9 +85,7 @@ public record Surface(
         if (z.length < LEAST_CORES || gapM == 0 || Arrays.stream(z).distinct().count() < 2) {
             return Optional.empty();
         }
-        double[] x = read.stream().mapToDouble(core -> core.core().at().x()).toArray();
-        double[] y = read.stream().mapToDouble(core -> core.core().at().y()).toArray();
-        return Optional.of(new Choice(quantity, x, y, z, gapM).surface(turf));
+        return Optional.of(new Choice(quantity, read, gapM).surface(turf));
     }
 
     private static double rms(double[] residuals) {
@@ -103,7 +101,21 @@ public record Surface(
         double at(double x, double y);
     }
 
-    private record Choice(Quantity quantity, double[] x, double[] y, double[] z, double gapM) {
+    private static final class Choice {
+        private final Quantity quantity;
+        private final double[] x;
+        private final double[] y;
+        private final double[] z;
+        private final double gapM;
+
+        Choice(Quantity quantity, List<LoggedCore> read, double gapM) {
+            this.quantity = quantity;
+            this.x = read.stream().mapToDouble(core -> core.core().at().x()).toArray();
+            this.y = read.stream().mapToDouble(core -> core.core().at().y()).toArray();
+            this.z = Comparison.values(read, quantity);
+            this.gapM = gapM;
+        }
+
         Surface surface(Region turf) {
             double mean = rms(meanResiduals(z));
             double limit = (1 - GAIN) * mean;

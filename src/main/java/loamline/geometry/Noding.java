@@ -2,6 +2,7 @@ package loamline.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
+
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;

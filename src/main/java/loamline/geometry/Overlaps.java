@@ -35,9 +35,7 @@ public final class Overlaps {
      */
     public static List<Region> depths(Region ground, Collection<Region> regions, int most) {
         List<Region> near = regions.stream()
-                .filter(region -> region.area()
-                        .getEnvelopeInternal()
-                        .intersects(ground.area().getEnvelopeInternal()))
+                .filter(region -> region.area().getEnvelopeInternal().intersects(ground.area().getEnvelopeInternal()))
                 .toList();
         return new Overlaps(ground, near).depths(faces(ground, near), most);
     }
@@ -66,8 +64,9 @@ public final class Overlaps {
             }
         }
         return byDepth.stream()
-                .map(alike ->
-                        alike.isEmpty() ? Region.EMPTY : Region.of(CoverageUnion.union(alike.toArray(Geometry[]::new))))
+                .map(alike -> alike.isEmpty()
+                        ? Region.EMPTY
+                        : Region.of(CoverageUnion.union(alike.toArray(Geometry[]::new))))
                 .toList();
     }
 

@@ -58,7 +58,7 @@ public record GridSpec(double originX, double originY, double cellM, int columns
         double column = Math.floor((p.x() - originX) / cellM);
         double row = Math.floor((p.y() - originY) / cellM);
         return column >= 0 && column < columns && row >= 0 && row < rows
-                ? OptionalInt.of((int) row * columns + (int) column)
+                ? OptionalInt.of(((int) row) * columns + (int) column)
                 : OptionalInt.empty();
     }
 

@@ -58,8 +58,7 @@ public record Shading(Grid values, Ramp ramp, Measure measure, double step, int 
         for (int row = 0; row < grid.rows(); row++) {
             for (int column = 0; column < grid.columns(); column++) {
                 double value = values.at((grid.rows() - 1 - row) * grid.columns() + column);
-                argb[row * grid.columns() + column] =
-                        Double.isNaN(value) ? 0 : alpha | shown(value, options).rgb();
+                argb[row * grid.columns() + column] = Double.isNaN(value) ? 0 : alpha | shown(value, options).rgb();
             }
         }
         Box ground = new Box(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.findings.Quantity;
@@ -38,6 +39,7 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     /** Width of the map; signs then have the size they have on paper, mm. */
     private static final double WIDTH_MM = 96;
 
+    private static final Pattern PLACES = Pattern.compile("%MAP%|%DATA%");
     private static final double ROUND_M = 1;
     private static final Set<Layer> LAYERS =
             EnumSet.complementOf(EnumSet.of(Layer.THROWS, Layer.RASTER, Layer.HEADS, Layer.CUPS, Layer.STRATA));
@@ -49,7 +51,7 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     /** The file's text; the same for the same input. */
     public String html() {
         View view = view();
-        String[] around = template().split("%MAP%|%DATA%");
+        String[] around = PLACES.split(template(), -1);
         String head = around[0]
                 .replace("%TITLE%", SvgCanvas.escaped(yard.name().isBlank() ? "Core log" : yard.name()))
                 .replace("%PROGRAM%", SvgCanvas.escaped(options.program()));
@@ -127,7 +129,8 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     /** A string in a script element: nothing in it can end the string or the element. */
     private static String quoted(String words) {
         StringBuilder out = new StringBuilder("\"");
-        for (char c : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
             boolean plain = c >= ' ' && c != '"' && c != '\\' && c != '<' && c != '>' && c != '&' && c < 0x2028;
             out.append(plain ? String.valueOf(c) : String.format(Locale.ROOT, "\\u%04x", (int) c));
         }

@@ -24,9 +24,7 @@ final class Doubts {
                             ? "no head is drawn, so there is no water to compute: place the heads"
                             : "no head can be used, so there is no water to compute: mend the heads named above"));
         }
-        lawn.mask()
-                .filter(mask -> mask.grid().cellM() > options.cellM())
-                .ifPresent(mask -> problems.add(coarser(lawn)));
+        lawn.mask().filter(mask -> mask.grid().cellM() > options.cellM()).ifPresent(mask -> problems.add(coarser(lawn)));
         for (Valve valve : valves) {
             String name = valve.figures().name();
             int first = yard.indexOf(valve.heads().get(0).head());

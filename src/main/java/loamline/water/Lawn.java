@@ -25,13 +25,7 @@ import loamline.yard.Zones;
  * @param lot all ground within the property line; empty if there is none
  * @param mask the cells of the raster that are turf; empty if there is no turf
  */
-record Lawn(
-        List<Zone> zones,
-        Region turf,
-        Region nearTurf,
-        Map<Kind, Region> covers,
-        Optional<Region> lot,
-        Optional<Mask> mask) {
+record Lawn(List<Zone> zones, Region turf, Region nearTurf, Map<Kind, Region> covers, Optional<Region> lot, Optional<Mask> mask) {
     /** The most cells a raster has: 128 MB of numbers. */
     static final int MOST_CELLS = 16_000_000;
 

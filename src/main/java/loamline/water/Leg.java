@@ -42,12 +42,7 @@ final class Leg extends RadialProfile {
 
     @Override
     void addRow(
-            double[] rates,
-            int row,
-            int first,
-            int last,
-            double[] eastM2,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale) {
         if (pieces() == 1) {

@@ -55,12 +55,7 @@ public abstract sealed class RadialProfile permits Leg, RoundProfile {
      * @param scale the rate where f is 1
      */
     abstract void addRow(
-            double[] rates,
-            int row,
-            int first,
-            int last,
-            double[] eastM2,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale);
 }

@@ -29,7 +29,8 @@ final class RateField {
     /** Parts computed anew; the last one that has a cell holds. */
     private final List<RateField> over;
 
-    private RateField(GridSpec grid, Window window, List<SprinklerHead> heads, double[] rates, List<RateField> over) {
+    private RateField(
+            GridSpec grid, Window window, List<SprinklerHead> heads, double[] rates, List<RateField> over) {
         this.grid = grid;
         this.window = window;
         this.heads = heads;
@@ -140,7 +141,11 @@ final class RateField {
             Window own = part.window;
             if (row >= own.row() && row < own.endRow()) {
                 System.arraycopy(
-                        part.rates, own.index(own.column(), row), line, own.column() - window.column(), own.columns());
+                        part.rates,
+                        own.index(own.column(), row),
+                        line,
+                        own.column() - window.column(),
+                        own.columns());
             }
         }
     }

@@ -95,7 +95,8 @@ final class RateKernel {
             boolean end = i == last;
             if (end || (cuts[i] < cuts[i + 1] && !head.arc().holds(eastM(head, cuts[i]), northM))) {
                 if (from < cuts[i]) {
-                    head.profile().addRow(rates, start, from, cuts[i], eastM2, northM * northM, head.radiusM(), scale);
+                    head.profile()
+                            .addRow(rates, start, from, cuts[i], eastM2, northM * northM, head.radiusM(), scale);
                 }
                 from = end ? from : cuts[i + 1];
             }

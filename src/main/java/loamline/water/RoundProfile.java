@@ -26,12 +26,7 @@ final class RoundProfile extends RadialProfile {
 
     @Override
     void addRow(
-            double[] rates,
-            int row,
-            int first,
-            int last,
-            double[] eastM2,
-            double northM2,
+            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
             double radiusM,
             double scale) {
         double perM2 = 1 / (radiusM * radiusM);

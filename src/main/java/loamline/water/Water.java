@@ -1,16 +1,21 @@
 package loamline.water;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import loamline.account.Account;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.raster.Grid;
+import loamline.raster.GridSpec;
+import loamline.raster.Mask;
 import loamline.yard.Feature;
 import loamline.yard.Head;
 import loamline.yard.Yard;
@@ -83,12 +88,13 @@ public final class Water {
         Map<Head, HeadPattern> patterns = patterns(yard, problems);
         List<SprinklerHead> placed = Shared.of(patterns.keySet(), head -> {
             SprinklerHead known = before == null ? null : before.heads.get(head);
-            return known == null ? SprinklerHead.of(head, patterns.get(head), lawn, shadows, options) : known;
+            return known == null
+                    ? SprinklerHead.of(head, patterns.get(head), lawn, shadows, options)
+                    : known;
         });
         placed.forEach(head -> heads.put(head.head(), head));
         List<Valve> made = Shared.of(byValve(placed), own -> {
-            Valve known =
-                    before == null ? null : before.valves.get(own.get(0).head().valve());
+            Valve known = before == null ? null : before.valves.get(own.get(0).head().valve());
             return known == null ? Valve.of(own, lawn) : known.with(own, lawn);
         });
         Map<String, Valve> valves = new LinkedHashMap<>();
@@ -170,12 +176,11 @@ public final class Water {
     }
 
     private Optional<Grid> rates(Collection<Valve> some) {
-        return lawn.mask()
-                .map(turf -> Grid.of(turf.grid(), values -> {
-                    some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values)));
-                    for (int i = 0; i < values.length; i++) {
-                        values[i] = turf.has(i) ? values[i] : Double.NaN;
-                    }
-                }));
+        return lawn.mask().map(turf -> Grid.of(turf.grid(), values -> {
+            some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values)));
+            for (int i = 0; i < values.length; i++) {
+                values[i] = turf.has(i) ? values[i] : Double.NaN;
+            }
+        }));
     }
 }

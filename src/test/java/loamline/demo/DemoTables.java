@@ -45,9 +45,7 @@ final class DemoTables {
 
     private static List<Path> tables(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".csv"))
-                    .sorted()
-                    .toList();
+            return files.filter(file -> file.toString().endsWith(".csv")).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

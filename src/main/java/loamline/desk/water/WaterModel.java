@@ -31,7 +31,8 @@ import loamline.yard.Head;
 
 /** The water of the yard on show, the readings of its cup tests, and what of all that is seen on the map. */
 public final class WaterModel {
-    private static final List<String> READING_COLUMNS = List.of("cup", "x_m", "y_m", "ml", "throat_cm2", "minutes");
+    private static final List<String> READING_COLUMNS =
+            List.of("cup", "x_m", "y_m", "ml", "throat_cm2", "minutes");
 
     private final Session session;
     private final Derived<WaterView> derived;
@@ -63,7 +64,8 @@ public final class WaterModel {
         this.session = session;
         derived = new Derived<>(session, "water", "Working out the water", WaterView::of);
         readings = new TablesModel(
-                session, new TableKind(Sort.READINGS, "cup readings", "valve", READING_COLUMNS, this::problems));
+                session,
+                new TableKind(Sort.READINGS, "cup readings", "valve", READING_COLUMNS, this::problems));
         InvalidationListener changed = o -> show();
         derived.value().addListener(changed);
         look.addListener(changed);
@@ -104,17 +106,20 @@ public final class WaterModel {
 
     private Found found(WaterView view) {
         Look now = look.get();
-        Optional<Grid> rate = switch (now.what()) {
-            case RATE ->
-                now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
-            case CUPS_READ -> openTest().flatMap(CupTest::measured).map(MeasuredRates::mmH);
-            case CUPS_TO_SET, NOTHING -> Optional.empty();
-        };
-        Optional<CupMap> cups = switch (now.what()) {
-            case CUPS_TO_SET -> plan(now.valve()).map(CupMap::of);
-            case CUPS_READ -> openTest().map(test -> CupMap.of(session.shown().get(), test));
-            case RATE, NOTHING -> Optional.empty();
-        };
+        Optional<Grid> rate =
+                switch (now.what()) {
+                    case RATE ->
+                        now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
+                    case CUPS_READ -> openTest().flatMap(CupTest::measured).map(MeasuredRates::mmH);
+                    case CUPS_TO_SET, NOTHING -> Optional.empty();
+                };
+        Optional<CupMap> cups =
+                switch (now.what()) {
+                    case CUPS_TO_SET -> plan(now.valve()).map(CupMap::of);
+                    case CUPS_READ ->
+                        openTest().map(test -> CupMap.of(session.shown().get(), test));
+                    case RATE, NOTHING -> Optional.empty();
+                };
         return new Found(
                 rate.map(values -> new Found.Amounts(values, Ramp.CIVIDIS, Measure.DEPTH_RATE)),
                 view.water().gaps(),

@@ -124,8 +124,10 @@ final class WaterWords {
 
     /** Heads whose throw does not get to the next head, as one sentence; empty if all do. */
     static String shortThrows(List<HeadToHead> heads) {
-        List<String> small =
-                heads.stream().filter(head -> !head.ok()).map(HeadToHead::head).toList();
+        List<String> small = heads.stream()
+                .filter(head -> !head.ok())
+                .map(HeadToHead::head)
+                .toList();
         if (small.isEmpty()) {
             return "";
         }
@@ -172,6 +174,8 @@ final class WaterWords {
                         + month.intervalDays() + " d"
                 : "min every " + month.intervalDays() + " d";
         return Row.of(
-                name, new Formatted(String.valueOf(Math.round(month.minutes())), cycles), Optional.of(month.account()));
+                name,
+                new Formatted(String.valueOf(Math.round(month.minutes())), cycles),
+                Optional.of(month.account()));
     }
 }

@@ -43,10 +43,7 @@ class WaterTest {
     @Test
     void aLargerThrowClosesTheHole() {
         onScreen(() -> {
-            List<String> round = window.session()
-                    .shown()
-                    .get()
-                    .all(Head.class)
+            List<String> round = window.session().shown().get().all(Head.class)
                     .filter(head -> head.valve().equals("2"))
                     .map(Head::key)
                     .toList();
