@@ -21,8 +21,9 @@ import picocli.CommandLine.ParameterException;
             CupsCommand.class,
             SunCommand.class,
             LogCommand.class,
-            HandoutCommand.class,
-            SoilCommand.class
+            SoilCommand.class,
+            SeasonCommand.class,
+            HandoutCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

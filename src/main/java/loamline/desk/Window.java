@@ -8,6 +8,7 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import loamline.desk.session.Session;
+import loamline.desk.session.Session.Ahead;
 import loamline.desk.session.Work;
 import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
@@ -55,12 +56,13 @@ final class Window {
      */
     void show(Optional<Path> file) {
         stage.show();
-        FirstFrame.then(() -> furnish(file));
+        Ahead ahead = Ahead.of(session.shown().get());
+        FirstFrame.then(() -> furnish(file, ahead));
     }
 
-    private void furnish(Optional<Path> file) {
+    private void furnish(Optional<Path> file, Ahead ahead) {
         desk.start(file);
-        session.begin();
+        session.begin(ahead);
         stage.titleProperty().bind(desk.store().title());
         stage.focusedProperty().addListener((o, before, now) -> desk.store().lookAtDisk());
         stage.setOnCloseRequest(request -> {

@@ -41,7 +41,7 @@ record EarthPlace(Frame frame, Set<Integer> far) {
     private static final double ORIGIN_DECIMALS = 1e5;
 
     /** Mean length of a degree of latitude (IUGG mean radius 6371008.8 m); only for telling near from far. */
-    private static final double M_PER_DEG = Math.toRadians(6371008.8);
+    static final double M_PER_DEG = Math.toRadians(6371008.8);
 
     /** Whether turf may grow at a longitude and latitude; false off the earth and at the poles. */
     static boolean hasTurf(double lonDeg, double latDeg) {

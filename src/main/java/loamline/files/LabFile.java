@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -25,8 +26,7 @@ import loamline.soil.LabValue;
  */
 public record LabFile(List<LabValue> values, List<Problem> problems) {
     private static final CsvColumn<String> SAMPLE = CsvColumn.text("sample").required();
-    private static final CsvColumn<List<String>> ZONES =
-            CsvColumn.of("zones", "names parted by +", text -> Optional.of(zones(text)));
+    private static final CsvColumn<List<String>> ZONES = zonesColumn();
     private static final CsvColumn<Element> ELEMENT = CsvColumn.of(
                     "element",
                     "one of "
@@ -58,6 +58,11 @@ public record LabFile(List<LabValue> values, List<Problem> problems) {
         return of(CsvTable.read(file, COLUMNS));
     }
 
+    /** Reads text as it was typed or pasted. */
+    public static LabFile parse(String text) {
+        return parse(text.getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Reads the content of a file. */
     public static LabFile parse(byte[] content) {
         return of(CsvTable.parse(content, COLUMNS));
@@ -65,6 +70,11 @@ public record LabFile(List<LabValue> values, List<Problem> problems) {
 
     private static LabFile of(CsvTable table) {
         return new LabFile(table.rows().stream().map(LabFile::value).toList(), table.problems());
+    }
+
+    /** Names of zones in one cell. */
+    static CsvColumn<List<String>> zonesColumn() {
+        return CsvColumn.of("zones", "names parted by +", text -> Optional.of(zones(text)));
     }
 
     private static List<String> zones(String text) {

@@ -48,7 +48,6 @@ public final class LogFile {
     private static final Set<String> NOT_REFUSED = Set.of("no", "n", "none", "0", "false", "-");
     private static final Set<String> JUST_REFUSED = Set.of("yes", "y", "1", "true", "x", "refused");
 
-    private static final Pattern BETWEEN_LAYERS = Pattern.compile("[;|]");
     private static final Pattern LAYER =
             Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)\\s*[-–]\\s*(\\d+(?:[.,]\\d+)?)\\s+(\\S.*?)\\s*");
 
@@ -129,7 +128,7 @@ public final class LogFile {
     private static CsvColumn<List<SoilLayer>> layers(String name, double unitCm) {
         return CsvColumn.of(name, "layers such as 0-5 loam;5-9 sand", text -> {
             List<SoilLayer> layers = new ArrayList<>();
-            for (String part : BETWEEN_LAYERS.split(text, -1)) {
+            for (String part : text.replaceFirst("[;|]\\s*$", "").split("[;|]", -1)) {
                 Matcher match = LAYER.matcher(part);
                 if (!match.matches()) {
                     return Optional.empty();

@@ -36,11 +36,13 @@ public final class ReadingsFile {
     private static final CsvColumn<Double> MINUTES = CsvColumn.amount("minutes").required();
     private static final List<CsvColumn<?>> COLUMNS = List.of(CUP, X, Y, LON, LAT, ML, THROAT, MINUTES);
 
+    private final Frame frame;
     private final Optional<Projection> earth;
     private final List<Problem> problems;
     private final List<Cup> cups = new ArrayList<>();
 
     private ReadingsFile(Frame frame, List<Problem> problems) {
+        this.frame = frame;
         this.earth = frame.origin().map(Projection::new);
         this.problems = new ArrayList<>(problems);
     }
@@ -101,18 +103,26 @@ public final class ReadingsFile {
             refuse(row, "READING_NO_PLACE", "the cup has no place: give x_m and y_m, or lon and lat");
             return Optional.empty();
         }
-        if (earth.isEmpty()) {
+        if (frame.origin().isEmpty()) {
             refuse(
                     row,
                     "READING_NO_FRAME",
                     "the yard is not tied to the earth: give x_m and y_m instead of lon and lat");
             return Optional.empty();
         }
-        Optional<Point> at = earth.map(plane -> plane.toYard(new LonLat(row.need(LON), row.need(LAT))));
-        return at.filter(p -> p.distanceTo(new Point(0, 0)) <= FARTHEST_M).or(() -> {
+        LonLat place = new LonLat(row.need(LON), row.need(LAT));
+        if (metresOff(place, frame.origin().get()) > FARTHEST_M) {
             refuse(row, "READING_FAR_AWAY", "the cup stands far from the yard: are lon and lat exchanged?");
             return Optional.empty();
-        });
+        }
+        return earth.map(plane -> plane.toYard(place));
+    }
+
+    /** Roughly: the plane itself is good near the yard only. */
+    private static double metresOff(LonLat place, LonLat origin) {
+        double north = place.latDeg() - origin.latDeg();
+        double east = LonLat.wrapped(place.lonDeg() - origin.lonDeg()) * Math.cos(Math.toRadians(origin.latDeg()));
+        return EarthPlace.M_PER_DEG * Math.hypot(north, east);
     }
 
     private void refuse(CsvRow row, String code, String message) {

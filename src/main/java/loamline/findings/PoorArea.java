@@ -42,8 +42,10 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
         for (Trouble trouble : yard.all(Trouble.class).toList()) {
             Region ground = Region.of(trouble.outline());
             Region reach = ground.buffer(EDGE_M);
-            List<LoggedCore> own =
-                    free.stream().filter(core -> belongs(core, ground, reach)).collect(Collectors.toList());
+            List<LoggedCore> own = free.stream()
+                    .filter(core -> (!isSound(core) && ground.covers(core.core().at()))
+                            || (isPoor(core) && reach.covers(core.core().at())))
+                    .collect(Collectors.toList());
             free.removeAll(own);
             String note = trouble.note().isBlank() ? "trouble spot" : trouble.note();
             areas.add(new PoorArea(note, Optional.of(ground), own));
@@ -58,11 +60,6 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
             seed = firstPoor(free);
         }
         return List.copyOf(areas);
-    }
-
-    private static boolean belongs(LoggedCore core, Region ground, Region reach) {
-        Point at = core.core().at();
-        return isPoor(core) ? reach.covers(at) : !isSound(core) && ground.covers(at);
     }
 
     private static Optional<LoggedCore> firstPoor(List<LoggedCore> cores) {

@@ -85,7 +85,9 @@ public record Surface(
         if (z.length < LEAST_CORES || gapM == 0 || Arrays.stream(z).distinct().count() < 2) {
             return Optional.empty();
         }
-        return Optional.of(new Choice(quantity, read, gapM).surface(turf));
+        double[] x = read.stream().mapToDouble(core -> core.core().at().x()).toArray();
+        double[] y = read.stream().mapToDouble(core -> core.core().at().y()).toArray();
+        return Optional.of(new Choice(quantity, x, y, z, gapM).surface(turf));
     }
 
     private static double rms(double[] residuals) {
@@ -108,11 +110,11 @@ public record Surface(
         private final double[] z;
         private final double gapM;
 
-        Choice(Quantity quantity, List<LoggedCore> read, double gapM) {
+        Choice(Quantity quantity, double[] x, double[] y, double[] z, double gapM) {
             this.quantity = quantity;
-            this.x = read.stream().mapToDouble(core -> core.core().at().x()).toArray();
-            this.y = read.stream().mapToDouble(core -> core.core().at().y()).toArray();
-            this.z = Comparison.values(read, quantity);
+            this.x = x;
+            this.y = y;
+            this.z = z;
             this.gapM = gapM;
         }
 

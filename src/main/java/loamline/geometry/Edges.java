@@ -18,10 +18,10 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 /** From regions and lines to edges that meet only at their ends. */
 public final class Edges {
     /** Places nearer than this share of the largest coordinate become one; 1e-10 m in a yard of 100 m. */
-    private static final double SNAP_SHARE = 1e-12;
+    static final double SNAP_SHARE = 1e-12;
 
     /** Grid of the last resort, as a share of the largest coordinate. */
-    private static final double GRID_SHARE = 1e-9;
+    static final double GRID_SHARE = 1e-9;
 
     private Edges() {}
 

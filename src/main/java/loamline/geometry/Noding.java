@@ -2,7 +2,6 @@ package loamline.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
-
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -28,9 +27,6 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
  * of the largest coordinate joined, then all on a grid of a billionth.
  */
 final class Noding {
-    private static final double SNAP_SHARE = 1e-12;
-    private static final double GRID_SHARE = 1e-9;
-
     private Noding() {}
 
     static List<LineString> of(Collection<Region> regions) {
@@ -46,10 +42,10 @@ final class Noding {
         }
         List<SegmentString> pieces = cut(new MCIndexNoder(new IntersectionAdder(new RobustLineIntersector())), regions);
         if (!new FastNodingValidator(pieces).isValid()) {
-            pieces = cut(new SnappingNoder(SNAP_SHARE * largest), regions);
+            pieces = cut(new SnappingNoder(Edges.SNAP_SHARE * largest), regions);
         }
         if (!new FastNodingValidator(pieces).isValid()) {
-            pieces = cut(new SnapRoundingNoder(new PrecisionModel(1 / (GRID_SHARE * largest))), regions);
+            pieces = cut(new SnapRoundingNoder(new PrecisionModel(1 / (Edges.GRID_SHARE * largest))), regions);
         }
         return lines(pieces);
     }

@@ -35,7 +35,9 @@ public final class Overlaps {
      */
     public static List<Region> depths(Region ground, Collection<Region> regions, int most) {
         List<Region> near = regions.stream()
-                .filter(region -> region.area().getEnvelopeInternal().intersects(ground.area().getEnvelopeInternal()))
+                .filter(region -> region.area()
+                        .getEnvelopeInternal()
+                        .intersects(ground.area().getEnvelopeInternal()))
                 .toList();
         return new Overlaps(ground, near).depths(faces(ground, near), most);
     }
@@ -47,8 +49,9 @@ public final class Overlaps {
         polygonizer.add(Noding.of(all));
         List<Polygon> faces = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
-            faces.add((Polygon) face);
+            faces.add((Polygon) ((Polygon) face).norm());
         }
+        faces.sort(null); // the polygonizer keeps them by identity, in another order every time
         return faces;
     }
 
@@ -64,9 +67,8 @@ public final class Overlaps {
             }
         }
         return byDepth.stream()
-                .map(alike -> alike.isEmpty()
-                        ? Region.EMPTY
-                        : Region.of(CoverageUnion.union(alike.toArray(Geometry[]::new))))
+                .map(alike ->
+                        alike.isEmpty() ? Region.EMPTY : Region.of(CoverageUnion.union(alike.toArray(Geometry[]::new))))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package loamline.raster;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
 
 /** A value for every cell of a grid; NaN where there is none. Immutable. */
 public final class Grid {
@@ -39,8 +40,19 @@ public final class Grid {
         return values.clone();
     }
 
-    /** The largest value; empty if no cell has one. */
-    public OptionalDouble max() {
-        return Arrays.stream(values).filter(v -> !Double.isNaN(v)).max();
+    /** The grid with another value for every cell that has one; NaN takes it away. */
+    public Grid map(DoubleUnaryOperator change) {
+        return of(
+                spec,
+                all -> Arrays.setAll(all, i -> Double.isNaN(values[i]) ? Double.NaN : change.applyAsDouble(values[i])));
+    }
+
+    /** The value that a share of the cells does not pass, 0 to 1; 1 gives the largest. Empty if no cell has a value. */
+    public OptionalDouble quantile(double share) {
+        double[] sorted =
+                Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        return sorted.length == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(sorted[(int) Math.max(0, Math.ceil(share * sorted.length) - 1)]);
     }
 }

@@ -44,8 +44,8 @@ public record CupMap(String valve, List<Cup> cups, List<Suspect> heads) {
                 .toList();
         List<Suspect> suspects = test.findings().faults().stream()
                 .flatMap(fault -> yard.all(Head.class)
-                        .filter(head -> head.valve().equals(test.valve())
-                                && head.id().equals(fault.head()))
+                        .filter(head ->
+                                head.valve().equals(test.valve()) && head.id().equals(fault.head()))
                         .limit(1)
                         .map(head -> new Suspect(head.at(), words(fault))))
                 .toList();
@@ -61,10 +61,14 @@ public record CupMap(String valve, List<Cup> cups, List<Suspect> heads) {
         if (head.verdict() == Verdict.TURNED) {
             return head.turnedDeg().isPresent()
                     ? String.format(
-                            Locale.ROOT, "%s turned %.0f°", head.head(), head.turnedDeg().getAsDouble())
+                            Locale.ROOT,
+                            "%s turned %.0f°",
+                            head.head(),
+                            head.turnedDeg().getAsDouble())
                     : head.head() + " arc short";
         }
-        return String.format(Locale.ROOT, "%s %s, %.0f %%", head.head(), head.verdict().word(), 100 * head.factor());
+        return String.format(
+                Locale.ROOT, "%s %s, %.0f %%", head.head(), head.verdict().word(), 100 * head.factor());
     }
 
     /**

@@ -11,6 +11,7 @@ final class HeadSigns {
     private static final double DOT_MM = 0.65;
     private static final double WEDGE_MM = 3.9;
     private static final double WEDGE_OPACITY = 0.16;
+    private static final double GROUND_OPACITY = 0.7;
     private static final double WEDGE_LINE_MM = 0.2;
     private static final double VALVE_PT = 5.5;
     /** The valve stands this far out from the head. */
@@ -25,10 +26,15 @@ final class HeadSigns {
 
     private HeadSigns() {}
 
-    static void draw(Sketch sketch, Yard yard) {
+    /** @param onColours whether the ground is coloured, so that the signs need a ground of their own */
+    static void draw(Sketch sketch, Yard yard, boolean onColours) {
         yard.all(Head.class).forEach(head -> {
             Paint wedge = Paint.both(sketch.ink(Role.INFO).at(WEDGE_OPACITY), sketch.pen(Role.INFO, WEDGE_LINE_MM));
             Path arc = sector(head, WEDGE_MM).map(p -> new Point(p.x(), -p.y()));
+            if (onColours) {
+                Paint ground = Paint.fill(sketch.ink(Role.PANEL).at(GROUND_OPACITY));
+                sketch.add(Layer.HEADS, new Mark.Stamp(head.at(), arc, ground));
+            }
             sketch.add(Layer.HEADS, new Mark.Stamp(head.at(), arc, wedge));
             sketch.add(
                     Layer.HEADS,
@@ -64,7 +70,7 @@ final class HeadSigns {
             return Path.circle(new Point(0, 0), radius);
         }
         List<Point> corners = new ArrayList<>(List.of(new Point(0, 0)));
-        int steps = (int) Math.ceil(head.arcSweepDeg() / STEP_DEG);
+        int steps = (int) Math.max(1, Math.ceil(head.arcSweepDeg() / STEP_DEG)); // an arc of 0 is drawn as a line
         for (int i = 0; i <= steps; i++) {
             corners.add(bearing(head.arcStartDeg() + head.arcSweepDeg() * i / steps, radius));
         }

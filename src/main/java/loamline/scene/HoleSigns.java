@@ -20,7 +20,9 @@ final class HoleSigns {
             outline(sketch, hole.ground());
             Label.Line area = new Label.Line(
                     Formatting.format(
-                                    Measure.AREA, hole.areaM2(), sketch.options().units())
+                                    Measure.AREA,
+                                    hole.areaM2(),
+                                    sketch.options().units())
                             .text(),
                     Type.bold(8),
                     sketch.ink(Role.HOLE));

@@ -48,7 +48,8 @@ public record Scene(View view, Map<Layer, List<Mark>> layers) {
             Point at = view.onPaper(stamp.at()).plus(corner.x(), corner.y());
             canvas.draw(stamp.path().map(p -> p.plus(at.x(), at.y())), stamp.paint());
         } else if (mark instanceof Mark.Shade shade) {
-            Point northWest = view.onPaper(new Point(shade.ground().minX(), shade.ground().maxY()));
+            Point northWest =
+                    view.onPaper(new Point(shade.ground().minX(), shade.ground().maxY()));
             double widthMm = shade.ground().widthM() / view.metresPerMm();
             double heightMm = shade.ground().heightM() / view.metresPerMm();
             PaperRect window = new PaperRect(northWest.x(), northWest.y(), widthMm, heightMm);

@@ -10,7 +10,7 @@ import loamline.units.Measure;
 import loamline.units.UnitSystem;
 
 /**
- * Amounts on the map as colours, from 0 to a round number.
+ * Amounts on the map as colours, from 0 to a round number; what is more has the colour of that number.
  *
  * @param values 0 or more, NaN where nothing is drawn
  * @param ramp its first colour is 0, its last {@code steps} times {@code step}
@@ -22,14 +22,17 @@ public record Shading(Grid values, Ramp ramp, Measure measure, double step, int 
     private static final double[] ROUND = {1, 2, 5, 10};
     private static final int MOST_STEPS = 6;
 
+    /** The few cells above this share, right at a head, would take the colours from all others. */
+    private static final double SHOWN_SHARE = 0.98;
+
     /** Over an image, so much of it is hidden. */
     private static final double OVER_IMAGE = 0.8;
 
     private static final int OPAQUE = 255;
 
-    /** Colours up to the largest value, in at most six round steps of the unit shown. */
+    /** Colours up to what nearly all cells keep to, in at most six round steps of the unit shown. */
     public static Shading of(Grid values, Ramp ramp, Measure measure, UnitSystem units) {
-        double most = measure.toShown(values.max().orElse(0), units);
+        double most = measure.toShown(values.quantile(SHOWN_SHARE).orElse(0), units);
         if (!(most > 0)) {
             return new Shading(values, ramp, measure, measure.toStored(1, units), 1);
         }
@@ -58,7 +61,8 @@ public record Shading(Grid values, Ramp ramp, Measure measure, double step, int 
         for (int row = 0; row < grid.rows(); row++) {
             for (int column = 0; column < grid.columns(); column++) {
                 double value = values.at((grid.rows() - 1 - row) * grid.columns() + column);
-                argb[row * grid.columns() + column] = Double.isNaN(value) ? 0 : alpha | shown(value, options).rgb();
+                argb[row * grid.columns() + column] =
+                        Double.isNaN(value) ? 0 : alpha | shown(value, options).rgb();
             }
         }
         Box ground = new Box(
@@ -79,7 +83,8 @@ public record Shading(Grid values, Ramp ramp, Measure measure, double step, int 
         for (int i = 0; i <= steps; i++) {
             String words =
                     Formatting.editable(measure, i * step, options.units()).text();
-            entries.add(Legend.swatch(words, shown(i * step, options)));
+            boolean more = i == steps && values.quantile(1).orElse(0) > i * step;
+            entries.add(Legend.swatch(more ? "≥ " + words : words, shown(i * step, options)));
         }
         return entries;
     }

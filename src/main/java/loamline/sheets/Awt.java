@@ -36,8 +36,7 @@ final class Awt {
 
     /** Cells as an image whose colours can be mixed with nothing at its edges. */
     static BufferedImage image(Pixels pixels) {
-        BufferedImage image =
-                new BufferedImage(pixels.columns(), pixels.rows(), BufferedImage.TYPE_INT_ARGB_PRE);
+        BufferedImage image = new BufferedImage(pixels.columns(), pixels.rows(), BufferedImage.TYPE_INT_ARGB_PRE);
         image.setRGB(0, 0, pixels.columns(), pixels.rows(), pixels.argb(), 0, pixels.columns());
         return image;
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.findings.Quantity;
@@ -39,7 +38,6 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     /** Width of the map; signs then have the size they have on paper, mm. */
     private static final double WIDTH_MM = 96;
 
-    private static final Pattern PLACES = Pattern.compile("%MAP%|%DATA%");
     private static final double ROUND_M = 1;
     private static final Set<Layer> LAYERS =
             EnumSet.complementOf(EnumSet.of(Layer.THROWS, Layer.RASTER, Layer.HEADS, Layer.CUPS, Layer.STRATA));
@@ -51,7 +49,7 @@ public record PhonePage(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions
     /** The file's text; the same for the same input. */
     public String html() {
         View view = view();
-        String[] around = PLACES.split(template(), -1);
+        String[] around = template().split("%MAP%|%DATA%", -1);
         String head = around[0]
                 .replace("%TITLE%", SvgCanvas.escaped(yard.name().isBlank() ? "Core log" : yard.name()))
                 .replace("%PROGRAM%", SvgCanvas.escaped(options.program()));

@@ -42,7 +42,7 @@ public record SunMap(Yard yard, List<Zone> zones, SunStudy sun, SheetOptions opt
 
     /** The map as a PNG of 200 pixels to the inch, a margin round it. */
     public byte[] png() {
-        int steps = (int) Math.max(1, Math.ceil(sun.hours().max().orElse(0) / STEP_H));
+        int steps = (int) Math.max(1, Math.ceil(sun.hours().quantile(1).orElse(0) / STEP_H));
         Shading hours = new Shading(sun.hours(), Ramp.CIVIDIS, Measure.TIME_HOURS, STEP_H, steps);
         String words = "Direct sun in hours a day without clouds, " + dates() + ". Ground taken as level.";
         return new AmountMap(yard, zones, Shown.of(hours), "Sun", words, LAYERS, options).png();

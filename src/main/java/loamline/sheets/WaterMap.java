@@ -3,6 +3,7 @@ package loamline.sheets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import loamline.raster.Grid;
 import loamline.scene.Layer;
 import loamline.scene.Ramp;
 import loamline.scene.Shading;
@@ -40,8 +41,15 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
     /** The map as a PNG of 200 pixels to the inch, a margin round it. */
     public byte[] png() {
         Shown shown = Shown.of(
-                water.rateMmH().map(rate -> Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units())),
+                water.rateMmH()
+                        .map(WaterMap::wet)
+                        .map(rate -> Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units())),
                 water.gaps());
         return new AmountMap(yard, zones, shown, "Water", WORDS, LAYERS, options).png();
+    }
+
+    /** Dry turf keeps the colour of turf, so that the wash of the holes shows. */
+    private static Grid wet(Grid rate) {
+        return rate.map(mmH -> mmH > 0 ? mmH : Double.NaN);
     }
 }

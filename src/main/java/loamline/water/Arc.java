@@ -93,9 +93,7 @@ public final class Arc {
         }
         return sweepDeg == HALF_DEG
                 ? pastHalf(dx, dy)
-                : sweepDeg < HALF_DEG
-                        ? pastStart(dx, dy) && beforeEnd(dx, dy)
-                        : pastStart(dx, dy) || beforeEnd(dx, dy);
+                : sweepDeg < HALF_DEG ? pastStart(dx, dy) && beforeEnd(dx, dy) : pastStart(dx, dy) || beforeEnd(dx, dy);
     }
 
     /** Within half a turn clockwise of the first edge, its line included. */

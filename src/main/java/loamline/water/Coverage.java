@@ -22,16 +22,17 @@ public record Coverage(double turfM2, List<Region> reachedBy, List<Destination> 
     /**
      * A sort of ground that water falls on.
      *
-     * @param ground {@code turf}, a kind of cover such as {@code paving}, {@code other} for ground that nothing is said
-     *     about, {@code outside} for what lies beyond the property line, {@code obstacles} for water stopped by them
+     * @param ground {@link #TURF}, the word of a kind of cover such as {@code paving} or {@code building}, {@link #OTHER}
+     *     for ground that nothing is drawn on, {@link #OUTSIDE} the property line, or {@link #OBSTACLES} for water
+     *     stopped by them
      * @param share of all water when all valves run equally long, 0 to 1
      * @param litresAYear when every valve runs until its turf has the year's depth in the mean; a valve without turf does not
      */
     public record Destination(String ground, double share, double litresAYear) {
-        static final String TURF = "turf";
-        static final String OUTSIDE = "outside";
-        static final String OTHER = "other";
-        static final String OBSTACLES = "obstacles";
+        public static final String TURF = "turf";
+        public static final String OUTSIDE = "outside";
+        public static final String OTHER = "other";
+        public static final String OBSTACLES = "obstacles";
     }
 
     /** The share of all water that does not fall on turf, 0 to 1. */

@@ -45,8 +45,8 @@ final class Covering {
         }
         double all = lpm.values().stream().mapToDouble(v -> v).sum();
         List<Destination> destinations = new ArrayList<>();
-        lpm.forEach((ground, own) ->
-                destinations.add(new Destination(ground, all > 0 ? own / all : 0, litresAYear.getOrDefault(ground, 0.0))));
+        lpm.forEach((ground, own) -> destinations.add(
+                new Destination(ground, all > 0 ? own / all : 0, litresAYear.getOrDefault(ground, 0.0))));
         return destinations;
     }
 

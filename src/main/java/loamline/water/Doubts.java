@@ -24,22 +24,28 @@ final class Doubts {
                             ? "no head is drawn, so there is no water to compute: place the heads"
                             : "no head can be used, so there is no water to compute: mend the heads named above"));
         }
-        lawn.mask().filter(mask -> mask.grid().cellM() > options.cellM()).ifPresent(mask -> problems.add(coarser(lawn)));
-        for (Valve valve : valves) {
-            String name = valve.figures().name();
-            int first = yard.indexOf(valve.heads().get(0).head());
-            if (name.isBlank()) {
-                problems.add(Problem.info(
-                        "HEAD_WITHOUT_VALVE",
-                        Where.feature(first),
-                        valve.heads().size() + " head(s) name no valve and count as one valve together: name it"));
-            }
-            if (lawn.mask().isPresent() && valve.heads().stream().allMatch(head -> head.onTurf() == 0)) {
-                problems.add(Problem.warning(
-                        "VALVE_OFF_TURF",
-                        Where.feature(first),
-                        "no water of valve “" + name + "” falls on turf: move its heads, or trace that turf"));
-            }
+        lawn.mask()
+                .filter(mask -> mask.grid().cellM() > options.cellM())
+                .ifPresent(mask -> problems.add(coarser(lawn)));
+        valves.forEach(valve -> problems.addAll(of(valve, yard, lawn)));
+        return problems;
+    }
+
+    private static List<Problem> of(Valve valve, Yard yard, Lawn lawn) {
+        List<Problem> problems = new ArrayList<>();
+        String name = valve.figures().name();
+        Where first = Where.feature(yard.indexOf(valve.heads().get(0).head()));
+        if (name.isBlank()) {
+            problems.add(Problem.info(
+                    "HEAD_WITHOUT_VALVE",
+                    first,
+                    valve.heads().size() + " head(s) name no valve and count as one valve together: name it"));
+        }
+        if (lawn.mask().isPresent() && valve.heads().stream().allMatch(head -> head.onTurf() == 0)) {
+            problems.add(Problem.warning(
+                    "VALVE_OFF_TURF",
+                    first,
+                    "no water of valve “" + name + "” falls on turf: move its heads, or trace that turf"));
         }
         return problems;
     }

@@ -53,13 +53,7 @@ public record HeadPattern(Point at, double radiusM, Arc arc, RadialProfile profi
         List<Problem> problems = new ArrayList<>();
         double radiusM = positive(head.radiusM(), "radius of throw", "radiusM", head, where, problems);
         double flowLpm = positive(head.flowLpm(), "flow", "flowLpm", head, where, problems);
-        if (!(head.arcSweepDeg() >= 1 && head.arcSweepDeg() <= Arc.FULL_DEG)) {
-            problems.add(leftOut(
-                    "HEAD_ARC", head, where, "its arc of " + head.arcSweepDeg() + "° is none: give 1 to 360 degrees"));
-        }
-        if (!Double.isFinite(head.arcStartDeg())) {
-            problems.add(leftOut("HEAD_ARC", head, where, "its arc has no first edge: give “arcStartDeg”"));
-        }
+        checkArc(head, where, problems);
         if (!problems.isEmpty()) {
             return new Read(Optional.empty(), problems);
         }
@@ -70,6 +64,16 @@ public record HeadPattern(Point at, double radiusM, Arc arc, RadialProfile profi
                 RadialProfile.of(head.profile()),
                 flowLpm);
         return new Read(Optional.of(pattern), List.of());
+    }
+
+    private static void checkArc(Head head, Where where, List<Problem> problems) {
+        if (!(head.arcSweepDeg() >= 1 && head.arcSweepDeg() <= Arc.FULL_DEG)) {
+            problems.add(leftOut(
+                    "HEAD_ARC", head, where, "its arc of " + head.arcSweepDeg() + "° is none: give 1 to 360 degrees"));
+        }
+        if (!Double.isFinite(head.arcStartDeg())) {
+            problems.add(leftOut("HEAD_ARC", head, where, "its arc has no first edge: give “arcStartDeg”"));
+        }
     }
 
     private static double positive(
@@ -112,8 +116,11 @@ public record HeadPattern(Point at, double radiusM, Arc arc, RadialProfile profi
 
     /** The rate on a place, mm/h; 0 where no water falls. */
     public double rateMmH(double x, double y) {
+        if (!reaches(x, y)) {
+            return 0;
+        }
         double share = Math.min(1, Math.hypot(x - at.x(), y - at.y()) / radiusM);
-        return reaches(x, y) ? scaleMmH() * profile.at(share) : 0;
+        return scaleMmH() * profile.at(share);
     }
 
     /** The same water from another place. */

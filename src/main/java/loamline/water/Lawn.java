@@ -1,6 +1,6 @@
 package loamline.water;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +25,13 @@ import loamline.yard.Zones;
  * @param lot all ground within the property line; empty if there is none
  * @param mask the cells of the raster that are turf; empty if there is no turf
  */
-record Lawn(List<Zone> zones, Region turf, Region nearTurf, Map<Kind, Region> covers, Optional<Region> lot, Optional<Mask> mask) {
+record Lawn(
+        List<Zone> zones,
+        Region turf,
+        Region nearTurf,
+        Map<Kind, Region> covers,
+        Optional<Region> lot,
+        Optional<Mask> mask) {
     /** The most cells a raster has: 128 MB of numbers. */
     static final int MOST_CELLS = 16_000_000;
 
@@ -54,17 +60,12 @@ record Lawn(List<Zone> zones, Region turf, Region nearTurf, Map<Kind, Region> co
         return cells <= MOST_CELLS ? cellM : cellM * Math.sqrt(cells / MOST_CELLS);
     }
 
-    /** The name of the zone that has most of some ground; empty if none has any. */
+    /** The name of the zone that has most of some ground, the first of equals; empty if there is no zone. */
     String zoneOf(Region ground) {
-        List<String> names = new ArrayList<>(List.of(""));
-        double mostM2 = 0;
-        for (Zone zone : zones) {
-            double sharedM2 = zone.net().intersection(ground).areaM2();
-            if (sharedM2 > mostM2) {
-                mostM2 = sharedM2;
-                names.set(0, zone.name());
-            }
-        }
-        return names.get(0);
+        return zones.stream()
+                .max(Comparator.comparingDouble(
+                        zone -> zone.net().intersection(ground).areaM2()))
+                .map(Zone::name)
+                .orElse("");
     }
 }

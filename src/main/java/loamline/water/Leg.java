@@ -41,16 +41,12 @@ final class Leg extends RadialProfile {
     }
 
     @Override
-    void addRow(
-            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
-            double radiusM,
-            double scale) {
+    void row(double[] f, int first, int last, double[] eastM2, double northM2, double radiusM) {
         if (pieces() == 1) {
-            // one straight line: no look-up, and the JIT makes it a loop over vectors
-            double head = scale * depths[0];
-            double slope = scale * (depths[1] - depths[0]) / radiusM;
+            double head = depths[0];
+            double slope = (depths[1] - depths[0]) / radiusM;
             for (int i = first; i < last; i++) {
-                rates[row + i] += head + slope * Math.sqrt(eastM2[i] + northM2);
+                f[i] = head + slope * Math.sqrt(eastM2[i] + northM2);
             }
             return;
         }
@@ -59,7 +55,7 @@ final class Leg extends RadialProfile {
         for (int i = first; i < last; i++) {
             double along = perM * Math.sqrt(eastM2[i] + northM2);
             int piece = Math.min((int) along, lastPiece);
-            rates[row + i] += scale * (depths[piece] + (along - piece) * (depths[piece + 1] - depths[piece]));
+            f[i] = depths[piece] + (along - piece) * (depths[piece + 1] - depths[piece]);
         }
     }
 

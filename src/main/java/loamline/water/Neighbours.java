@@ -56,9 +56,8 @@ final class Neighbours {
         for (int i = 0; i < count; i++) {
             sides.add(side(head, near, Arc.of(arc.startDeg() + i * arc.sweepDeg() / count, arc.sweepDeg() / count)));
         }
-        OptionalDouble nearestM = sides.stream()
-                .flatMapToDouble(side -> side.nearestM().stream())
-                .min();
+        OptionalDouble nearestM =
+                sides.stream().flatMapToDouble(side -> side.nearestM().stream()).min();
         OptionalDouble reach = nearestM.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(head.pattern().radiusM() / nearestM.getAsDouble());
@@ -68,7 +67,8 @@ final class Neighbours {
     private List<SprinklerHead> near(SprinklerHead head) {
         return heads.stream()
                 .filter(other -> distanceM(head, other) >= SAME_PLACE_M
-                        && distanceM(head, other) <= FARTHEST_RADII * head.pattern().radiusM())
+                        && distanceM(head, other)
+                                <= FARTHEST_RADII * head.pattern().radiusM())
                 .sorted(Comparator.comparingDouble(other -> distanceM(head, other)))
                 .toList();
     }

@@ -43,19 +43,15 @@ public abstract sealed class RadialProfile permits Leg, RoundProfile {
     }
 
     /**
-     * Adds the profile to cells of a row.
+     * f on cells of a row. Cells and distances have the same index, and nothing is added up here: such a loop the JIT
+     * turns into one over vectors, square root and all.
      *
-     * @param rates of all rows, added to
-     * @param row index of the row's column 0
+     * @param f by column, written to
      * @param first the first column
      * @param last the column after the last
      * @param eastM2 by column, squared distance east or west of the head, m²
      * @param northM2 squared distance north or south, m²
      * @param radiusM all cells lie within it, but for rounding
-     * @param scale the rate where f is 1
      */
-    abstract void addRow(
-            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
-            double radiusM,
-            double scale);
+    abstract void row(double[] f, int first, int last, double[] eastM2, double northM2, double radiusM);
 }

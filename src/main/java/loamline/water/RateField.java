@@ -16,7 +16,7 @@ import loamline.raster.Mask;
  */
 final class RateField {
     /** Rows computed in one go: enough bands to keep all processors busy, each worth the start. */
-    private static final int BAND_ROWS = 32;
+    private static final int BAND_ROWS = 48;
 
     /** When cells laid over make up more than this share, all cells are computed instead. */
     private static final double MOST_LAID_OVER = 0.25;
@@ -29,8 +29,7 @@ final class RateField {
     /** Parts computed anew; the last one that has a cell holds. */
     private final List<RateField> over;
 
-    private RateField(
-            GridSpec grid, Window window, List<SprinklerHead> heads, double[] rates, List<RateField> over) {
+    private RateField(GridSpec grid, Window window, List<SprinklerHead> heads, double[] rates, List<RateField> over) {
         this.grid = grid;
         this.window = window;
         this.heads = heads;
@@ -141,11 +140,7 @@ final class RateField {
             Window own = part.window;
             if (row >= own.row() && row < own.endRow()) {
                 System.arraycopy(
-                        part.rates,
-                        own.index(own.column(), row),
-                        line,
-                        own.column() - window.column(),
-                        own.columns());
+                        part.rates, own.index(own.column(), row), line, own.column() - window.column(), own.columns());
             }
         }
     }

@@ -15,6 +15,9 @@ final class Reach {
     /** How far the drawn rim is off the circle, m: three millimetres, less than anybody sets a head to. */
     static final double CHORD_ERROR_M = 0.003;
 
+    /** And as a share of the radius, for small circles: it keeps their water. */
+    private static final double CHORD_ERROR_SHARE = 1 / 2000.0;
+
     /** Chords of the largest circle anybody has use for; more would not show. */
     private static final int MOST_CHORDS = 2000;
 
@@ -23,7 +26,8 @@ final class Reach {
     static Region of(HeadPattern head) {
         double sweep = Math.toRadians(head.arc().sweepDeg());
         // ends outside by r·a²/12, middles inside by r·a²/24, a the angle of a chord
-        double widest = Math.sqrt(12 * CHORD_ERROR_M / head.radiusM());
+        double errorShare = Math.min(CHORD_ERROR_SHARE, CHORD_ERROR_M / head.radiusM());
+        double widest = Math.sqrt(12 * errorShare);
         int chords = (int) Math.max(3, Math.min(MOST_CHORDS, Math.ceil(sweep / widest)));
         double angle = sweep / chords;
         double radiusM = head.radiusM() * Math.sqrt(angle / Math.sin(angle));

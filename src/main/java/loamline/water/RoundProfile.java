@@ -25,18 +25,15 @@ final class RoundProfile extends RadialProfile {
     }
 
     @Override
-    void addRow(
-            double[] rates, int row, int first, int last, double[] eastM2, double northM2,
-            double radiusM,
-            double scale) {
+    void row(double[] f, int first, int last, double[] eastM2, double northM2, double radiusM) {
         double perM2 = 1 / (radiusM * radiusM);
         if (root) {
             for (int i = first; i < last; i++) {
-                rates[row + i] += scale * Math.sqrt(Math.max(0, 1 - perM2 * (eastM2[i] + northM2)));
+                f[i] = Math.sqrt(Math.max(0, 1 - perM2 * (eastM2[i] + northM2)));
             }
         } else {
             for (int i = first; i < last; i++) {
-                rates[row + i] += scale * Math.max(0, 1 - perM2 * (eastM2[i] + northM2));
+                f[i] = Math.max(0, 1 - perM2 * (eastM2[i] + northM2));
             }
         }
     }

@@ -35,9 +35,8 @@ final class Shadows {
         List<Region> buildings = yard.all(Building.class)
                 .map(building -> Region.of(building.outline()))
                 .toList();
-        Stream<Polyline> solid = yard.all(Barrier.class)
-                .filter(Barrier::solid)
-                .flatMap(barrier -> barrier.closedStretches().stream());
+        Stream<Polyline> solid =
+                yard.all(Barrier.class).filter(Barrier::solid).flatMap(barrier -> barrier.closedStretches().stream());
         Stream<Polyline> sides = buildings.stream()
                 .flatMap(building -> building.outline().rings())
                 .map(Shadows::closed);
@@ -52,7 +51,8 @@ final class Shadows {
 
     /** The ground that stays dry for a head: what stands in its way and what lies behind; perhaps none. */
     Region behindAll(HeadPattern head) {
-        Box throwBox = new Box(head.at().x(), head.at().y(), head.at().x(), head.at().y()).grown(head.radiusM());
+        Box throwBox =
+                new Box(head.at().x(), head.at().y(), head.at().x(), head.at().y()).grown(head.radiusM());
         Collection<Region> dark = new ArrayList<>();
         buildings.stream()
                 .filter(building -> building.box().stream().anyMatch(throwBox::touches))

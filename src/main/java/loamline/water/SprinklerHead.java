@@ -1,5 +1,6 @@
 package loamline.water;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,10 @@ import loamline.yard.Kind;
  * @param shares where its water falls: shares of its flow by {@link Destination#ground}; together 1
  */
 record SprinklerHead(Head head, HeadPattern pattern, Region reach, Region dark, Map<String, Double> shares) {
+    SprinklerHead {
+        shares = Collections.unmodifiableMap(new LinkedHashMap<>(shares));
+    }
+
     /** Less than this behind obstacles is the rounding of outlines, m². */
     private static final double STOPPED_M2 = 0.01;
 

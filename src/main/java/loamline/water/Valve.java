@@ -50,12 +50,11 @@ record Valve(List<SprinklerHead> heads, Optional<RateField> field, ValveWater fi
         double flowLpm = heads.stream().mapToDouble(h -> h.pattern().flowLpm()).sum();
         double[] values = field.map(f -> onTurf(f, hull, lawn)).orElse(new double[0]);
         double[] cells = Arrays.stream(values).filter(v -> !Double.isNaN(v)).toArray();
+        OptionalDouble driest = field.map(RateField::window)
+                .map(w -> DriestWindow.least(
+                        values, w.columns(), w.rows(), DriestWindow.side(cells.length, WINDOW_SHARE)))
+                .orElse(OptionalDouble.empty());
         Optional<Uniformity> uniformity = Uniformity.ofOwned(cells);
-        OptionalDouble driest = DriestWindow.least(
-                values,
-                field.map(f -> f.window().columns()).orElse(0),
-                field.map(f -> f.window().rows()).orElse(0),
-                DriestWindow.side(cells.length, WINDOW_SHARE));
         ValveWater figures = new ValveWater(
                 heads.get(0).head().valve(),
                 heads.stream().map(h -> h.head().id()).toList(),

@@ -1,25 +1,19 @@
 package loamline.water;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import loamline.account.Account;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.raster.Grid;
-import loamline.raster.GridSpec;
-import loamline.raster.Mask;
 import loamline.yard.Feature;
 import loamline.yard.Head;
 import loamline.yard.Yard;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The water of a yard, ideal and without wind: rates, uniformity, holes, overspray. Immutable.
@@ -32,8 +26,8 @@ public final class Water {
     private final Yard yard;
     private final WaterOptions options;
     private final Lawn lawn;
-    private final Map<Head, SprinklerHead> heads;
-    private final Map<String, Valve> valves;
+    private final List<SprinklerHead> heads;
+    private final List<Valve> valves;
     private final Coverage coverage;
     private final List<Gap> gaps;
     private final List<HeadToHead> headToHead;
@@ -43,18 +37,18 @@ public final class Water {
             Yard yard,
             WaterOptions options,
             Lawn lawn,
-            Map<Head, SprinklerHead> heads,
-            Map<String, Valve> valves,
+            List<SprinklerHead> heads,
+            List<Valve> valves,
             List<Problem> problems) {
         this.yard = yard;
         this.options = options;
         this.lawn = lawn;
         this.heads = heads;
         this.valves = valves;
-        this.coverage = Covering.of(lawn, valves.values(), options.yearMm());
+        this.coverage = Covering.of(lawn, valves, options.yearMm());
         this.gaps = Covering.gaps(coverage, lawn);
-        this.headToHead = new Neighbours(List.copyOf(heads.values()), lawn.nearTurf()).check();
-        this.problems = problems;
+        this.headToHead = new Neighbours(heads, lawn.nearTurf()).check();
+        this.problems = List.copyOf(problems);
     }
 
     /**
@@ -63,7 +57,7 @@ public final class Water {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted meanwhile
      */
     public static Water of(Yard yard, WaterOptions options) {
-        return of(yard, options, null);
+        return of(yard, options, Optional.empty());
     }
 
     /**
@@ -73,38 +67,45 @@ public final class Water {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted meanwhile
      */
     public Water after(Yard edited) {
-        return of(edited, options, ground(edited).equals(ground(yard)) ? this : null);
+        return of(
+                edited,
+                options,
+                Optional.of(this).filter(before -> ground(edited).equals(ground(yard))));
     }
 
     private static List<Feature> ground(Yard yard) {
         return yard.features().stream().filter(f -> !(f instanceof Head)).toList();
     }
 
-    private static Water of(Yard yard, WaterOptions options, @Nullable Water before) {
-        Lawn lawn = before == null ? Lawn.of(yard, options.cellM()) : before.lawn;
+    private static Water of(Yard yard, WaterOptions options, Optional<Water> before) {
+        Lawn lawn = before.map(b -> b.lawn).orElseGet(() -> Lawn.of(yard, options.cellM()));
         Optional<Shadows> shadows = options.obstacles() ? Optional.of(Shadows.of(yard)) : Optional.empty();
         List<Problem> problems = new ArrayList<>();
-        Map<Head, SprinklerHead> heads = new LinkedHashMap<>();
-        Map<Head, HeadPattern> patterns = patterns(yard, problems);
-        List<SprinklerHead> placed = Shared.of(patterns.keySet(), head -> {
-            SprinklerHead known = before == null ? null : before.heads.get(head);
-            return known == null
-                    ? SprinklerHead.of(head, patterns.get(head), lawn, shadows, options)
-                    : known;
-        });
-        placed.forEach(head -> heads.put(head.head(), head));
-        List<Valve> made = Shared.of(byValve(placed), own -> {
-            Valve known = before == null ? null : before.valves.get(own.get(0).head().valve());
-            return known == null ? Valve.of(own, lawn) : known.with(own, lawn);
-        });
-        Map<String, Valve> valves = new LinkedHashMap<>();
-        made.forEach(valve -> valves.put(valve.figures().name(), valve));
-        problems.addAll(Doubts.of(yard, lawn, valves.values(), options));
-        return new Water(yard, options, lawn, heads, valves, List.copyOf(problems));
+        List<SprinklerHead> heads = Shared.of(
+                read(yard, problems).entrySet(),
+                entry -> before.flatMap(b -> b.placed(entry.getKey()))
+                        .orElseGet(() -> SprinklerHead.of(entry.getKey(), entry.getValue(), lawn, shadows, options)));
+        List<Valve> valves = Shared.of(
+                byValve(heads),
+                own -> before.flatMap(b -> b.valve(own.get(0).head().valve()))
+                        .map(known -> known.with(own, lawn))
+                        .orElseGet(() -> Valve.of(own, lawn)));
+        problems.addAll(Doubts.of(yard, lawn, valves, options));
+        return new Water(yard, options, lawn, heads, valves, problems);
+    }
+
+    private Optional<SprinklerHead> placed(Head head) {
+        return heads.stream().filter(placed -> placed.head().equals(head)).findFirst();
+    }
+
+    private Optional<Valve> valve(String name) {
+        return valves.stream()
+                .filter(valve -> valve.figures().name().equals(name))
+                .findFirst();
     }
 
     /** What every head throws that makes sense, in the yard's order; the others become problems. */
-    private static Map<Head, HeadPattern> patterns(Yard yard, List<Problem> problems) {
+    private static Map<Head, HeadPattern> read(Yard yard, List<Problem> problems) {
         Map<Head, HeadPattern> patterns = new LinkedHashMap<>();
         for (int i = 0; i < yard.features().size(); i++) {
             if (yard.features().get(i) instanceof Head head) {
@@ -124,7 +125,7 @@ public final class Water {
 
     /** The figures of every valve. */
     public List<ValveWater> valves() {
-        return valves.values().stream().map(Valve::figures).toList();
+        return valves.stream().map(Valve::figures).toList();
     }
 
     public Coverage coverage() {
@@ -150,10 +151,10 @@ public final class Water {
         return WaterAccounts.of(this, options);
     }
 
-    /** What every usable head throws, by the id of the head. */
+    /** What every usable head throws, by the key of its feature. */
     public Map<String, HeadPattern> patterns() {
         Map<String, HeadPattern> patterns = new LinkedHashMap<>();
-        heads.values().forEach(head -> patterns.put(head.head().id(), head.pattern()));
+        heads.forEach(head -> patterns.put(head.head().key(), head.pattern()));
         return patterns;
     }
 
@@ -163,7 +164,7 @@ public final class Water {
      * @return empty for a yard without turf
      */
     public Optional<Grid> rateMmH() {
-        return rates(valves.values());
+        return rates(valves);
     }
 
     /**
@@ -172,15 +173,16 @@ public final class Water {
      * @return empty for a yard without turf or a valve that is not there
      */
     public Optional<Grid> rateMmH(String valve) {
-        return Optional.ofNullable(valves.get(valve)).flatMap(found -> rates(List.of(found)));
+        return valve(valve).flatMap(found -> rates(List.of(found)));
     }
 
     private Optional<Grid> rates(Collection<Valve> some) {
-        return lawn.mask().map(turf -> Grid.of(turf.grid(), values -> {
-            some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values)));
-            for (int i = 0; i < values.length; i++) {
-                values[i] = turf.has(i) ? values[i] : Double.NaN;
-            }
-        }));
+        return lawn.mask()
+                .map(turf -> Grid.of(turf.grid(), values -> {
+                    some.forEach(valve -> valve.field().ifPresent(field -> field.addTo(values)));
+                    for (int i = 0; i < values.length; i++) {
+                        values[i] = turf.has(i) ? values[i] : Double.NaN;
+                    }
+                }));
     }
 }

@@ -17,7 +17,8 @@ final class WaterAccounts {
             "merriam-keller-1978",
             "from memory of Merriam & Keller 1978, Farm Irrigation System Evaluation: A Guide for Management");
     private static final Source LOW_HALF = new Source(
-            "ia-2005", "from memory of Irrigation Association 2005, Landscape Irrigation Scheduling and Water Management");
+            "ia-2005",
+            "from memory of Irrigation Association 2005, Landscape Irrigation Scheduling and Water Management");
     private static final Source CHRISTIANSEN =
             new Source("christiansen-1942", "Christiansen 1942, California Agr. Exp. Stn. Bulletin 670");
     private static final Source WINDOW = new Source(
@@ -109,7 +110,8 @@ final class WaterAccounts {
         }
         put(
                 "/coverage/offTurfShare",
-                Account.of("share = Σ flow falling off turf / Σ flow", "All valves run equally long. " + IDEAL, SHAPES));
+                Account.of(
+                        "share = Σ flow falling off turf / Σ flow", "All valves run equally long. " + IDEAL, SHAPES));
         for (int i = 0; i < coverage.destinations().size(); i++) {
             put(
                     "/coverage/destinations/" + i + "/litresAYear",

@@ -21,8 +21,8 @@ public record WaterOptions(double cellM, boolean obstacles, double yearMm, doubl
         if (!(cellM > 0 && yearMm >= 0 && driftM >= 0)
                 || !Double.isFinite(cellM + yearMm + driftM)
                 || !Double.isFinite(driftToDeg)) {
-            throw new IllegalArgumentException("no water with cells of " + cellM + " m, " + yearMm + " mm a year, drift "
-                    + driftM + " m to " + driftToDeg);
+            throw new IllegalArgumentException("no water with cells of " + cellM + " m, " + yearMm
+                    + " mm a year, drift " + driftM + " m to " + driftToDeg);
         }
     }
 

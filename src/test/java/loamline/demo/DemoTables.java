@@ -22,7 +22,6 @@ final class DemoTables {
     static {
         BEGINNINGS.put("cups-valve-", Sort.READINGS);
         BEGINNINGS.put("log", Sort.LOG);
-        BEGINNINGS.put("lab", Sort.LAB);
         BEGINNINGS.put("products", Sort.PRODUCTS);
         BEGINNINGS.put("service", Sort.SERVICE);
         BEGINNINGS.put("targets", Sort.TARGETS);
@@ -38,29 +37,45 @@ final class DemoTables {
             for (Path table : tables(own)) {
                 yard = yard.attaching(attachment(table));
             }
-            yard = yard.attaching(attachment(FOLDER.resolve("climate.csv")));
+            for (String shared : List.of("lab/thistlewick.csv", "lab/mossgate.csv", "climate.csv")) {
+                yard = yard.attaching(attachment(FOLDER.resolve(shared)));
+            }
         }
         return yard;
     }
 
     private static List<Path> tables(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".csv")).sorted().toList();
+            return files.filter(file -> isCarried(file.getFileName().toString()))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
+    /** A list under another name than its sort is one to try instead. */
+    private static boolean isCarried(String name) {
+        return name.endsWith(".csv") && !name.startsWith("service-");
+    }
+
     private static Attachment attachment(Path file) {
         String name = file.getFileName().toString();
         String stem = name.replaceFirst("\\.csv$", "");
+        if (file.getParent().endsWith("lab")) {
+            return attachment(Sort.LAB, name, "", file);
+        }
         String beginning = BEGINNINGS.keySet().stream()
                 .filter(stem::startsWith)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(file + " is of no known sort"));
+        Sort sort = BEGINNINGS.get(beginning);
+        return attachment(sort, name, sort == Sort.READINGS ? stem.substring(beginning.length()) : "", file);
+    }
+
+    private static Attachment attachment(Sort sort, String name, String about, Path file) {
         try {
-            return Attachment.of(
-                    BEGINNINGS.get(beginning), name, stem.substring(beginning.length()), Files.readString(file));
+            return Attachment.of(sort, name, about, Files.readString(file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -58,8 +58,7 @@ class OverlapsTest {
             once = once.union(disc);
         }
         List<Region> depths = Overlaps.depths(ground, discs, 2);
-        assertThat(depths.get(0).areaM2())
-                .isCloseTo(ground.minus(once).areaM2(), within(1e-6));
+        assertThat(depths.get(0).areaM2()).isCloseTo(ground.minus(once).areaM2(), within(1e-6));
         assertThat(depths.get(2).areaM2()).isCloseTo(ground.intersection(twice).areaM2(), within(1e-6));
         assertThat(areas(depths).stream().mapToDouble(a -> a).sum()).isCloseTo(600, within(1e-6));
     }

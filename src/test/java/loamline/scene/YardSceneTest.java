@@ -11,10 +11,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
+import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Polyline;
+import loamline.geometry.Region;
 import loamline.place.Frame;
+import loamline.raster.Grid;
+import loamline.raster.GridSpec;
 import loamline.sampling.CorePlan;
+import loamline.units.Measure;
+import loamline.units.UnitSystem;
+import loamline.water.Gap;
 import loamline.yard.Barrier;
 import loamline.yard.Core;
 import loamline.yard.Extras;
@@ -209,8 +216,31 @@ class YardSceneTest {
             Set<Layer> others = EnumSet.complementOf(EnumSet.of(layer));
             assertThat(scene(options(200).with(others)).layers()).doesNotContainKey(layer);
         }
-        assertThat(scene(options(200).with(EnumSet.allOf(Layer.class))).layers().keySet())
-                .containsExactly(Layer.values());
+        Grid rate = Grid.of(new GridSpec(0, 0, 1, 30, 45), values -> {});
+        Shown everything = new Shown(
+                Optional.of(PLAN),
+                Optional.of(Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, UnitSystem.US)),
+                List.of(new Gap("g1", Region.of(Outline.of(3, 3, 8, 3, 8, 8)), "Front")),
+                Optional.empty());
+        SceneOptions all = options(200).with(EnumSet.allOf(Layer.class));
+        assertThat(YardScene.of(YARD, Zones.of(YARD), everything, all).layers().keySet())
+                .containsExactlyElementsOf(EnumSet.complementOf(EnumSet.of(Layer.CUPS)));
+    }
+
+    @Test
+    void aCupTestStandsInThePlaceOfCores() {
+        CupMap cups = new CupMap("1", List.of(new CupMap.Cup("7", "12", new Point(5, 5), false)), List.of());
+        Scene scene = YardScene.of(YARD, Zones.of(YARD), Shown.of(cups, Optional.empty()), options(200));
+        assertThat(words(scene, Layer.CUPS)).contains("7", "12");
+        assertThat(scene.layers()).doesNotContainKeys(Layer.CORES, Layer.WALK);
+    }
+
+    @Test
+    void aHoleIsNamedByItsArea() {
+        Gap hole = new Gap("g1", Region.of(new Box(3, 30, 9, 36).outline()), "Back west");
+        Scene scene = YardScene.of(YARD, Zones.of(YARD), Shown.of(Optional.empty(), List.of(hole)), options(200));
+        assertThat(words(scene, Layer.LABELS)).contains("388 ft²");
+        assertThat(scene.layer(Layer.HOLES)).hasSize(3);
     }
 
     @Test

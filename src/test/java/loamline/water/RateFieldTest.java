@@ -37,7 +37,8 @@ class RateFieldTest {
             Arc arc = i % 3 == 0 ? Arc.of(0, 360) : i % 3 == 1 ? any : quarters;
             Point onLattice = GRID.centre(random.nextInt(GRID.size()));
             Point at = i % 2 == 0 ? onLattice : new Point(random.nextDouble(-4, 32), random.nextDouble(-2, 25));
-            RadialProfile profile = RadialProfile.of(profiles().get(i % profiles().size()));
+            RadialProfile profile =
+                    RadialProfile.of(profiles().get(i % profiles().size()));
             heads.add(new HeadPattern(at, random.nextDouble(0.05, 9), arc, profile, random.nextDouble(1, 20)));
         }
         return heads;
@@ -48,7 +49,8 @@ class RateFieldTest {
         double[] rates = new double[grid.size()];
         for (int i = 0; i < rates.length; i++) {
             Point at = grid.centre(i);
-            rates[i] = heads.stream().mapToDouble(h -> h.rateMmH(at.x(), at.y())).sum();
+            rates[i] =
+                    heads.stream().mapToDouble(h -> h.rateMmH(at.x(), at.y())).sum();
         }
         return rates;
     }
@@ -64,7 +66,8 @@ class RateFieldTest {
     }
 
     private static double tolerance(List<HeadPattern> heads) {
-        return RateKernel.ACCURACY * heads.stream().mapToDouble(HeadPattern::scaleMmH).sum();
+        return RateKernel.ACCURACY
+                * heads.stream().mapToDouble(HeadPattern::scaleMmH).sum();
     }
 
     @Test

@@ -61,6 +61,7 @@ public final class MapView extends Region {
     private Supplier<Optional<ContextMenu>> menu = Optional::empty;
     private Picker picker = Selection::at;
     private Runnable find = () -> {};
+    private Runnable told = () -> {};
     private Letters letters = typed -> false;
     private long content;
     private boolean fitted;
@@ -121,6 +122,7 @@ public final class MapView extends Region {
                 drawFurniture();
             }
         });
+        picture.onShown(this::pictureShown);
         host.current().addListener((o, before, now) -> toolChanged());
         toolChanged();
         follow(session.results().get());
@@ -180,9 +182,16 @@ public final class MapView extends Region {
         return found;
     }
 
+    private void pictureShown() {
+        if (picture.isCurrent() && plan.isPresent()) {
+            session.seen().set(true);
+        }
+        told.run();
+    }
+
     /** Told whenever a new picture is shown. */
-    void onPicture(Runnable told) {
-        picture.onShown(told);
+    void onPicture(Runnable toTell) {
+        told = toTell;
     }
 
     /** Whether the picture shows the yard as it was asked for last. */

@@ -54,7 +54,8 @@ final class PictureMaker {
                 .with(what.units())
                 .with(what.layers())
                 .withWash(1 - (1 - WASH_OVER_IMAGE) * what.imageOpacity());
-        Scene yard = YardScene.of(what.results().yard(), what.results().zones(), what.found().with(what.plan(), what.units()), options);
+        Scene yard = YardScene.of(
+                what.results().yard(), what.results().zones(), what.found().with(what.plan(), what.units()), options);
         new ImagePainter(fonts, DPI * ask.pixelScale(), paper(what)).paint(yard, drawn);
         return drawn;
     }

@@ -113,8 +113,7 @@ final class ScreenCanvas implements Canvas {
                         pixels.argb(),
                         0,
                         pixels.columns());
-        graphics.drawImage(
-                image, px(window.leftMm()), px(window.topMm()), px(window.widthMm()), px(window.heightMm()));
+        graphics.drawImage(image, px(window.leftMm()), px(window.topMm()), px(window.widthMm()), px(window.heightMm()));
     }
 
     @Override

@@ -123,11 +123,7 @@ public final class PrintModel {
     private void write(String title, Path file, Bytes bytes) {
         said.set("");
         session.work()
-                .latest(
-                        "save " + title,
-                        "Writing " + file.getFileName(),
-                        () -> written(title, bytes, file),
-                        said::set);
+                .latest("save " + title, "Writing " + file.getFileName(), () -> written(title, bytes, file), said::set);
     }
 
     /** What is written to a file. */

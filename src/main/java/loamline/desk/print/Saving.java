@@ -23,14 +23,14 @@ public final class Saving {
     }
 
     /**
-     * Asks where, and saves pages that a step has made.
+     * Asks where, and saves what a step has made.
      *
-     * @param title what they are, such as {@code Cup sheet}
-     * @param stem of the name to offer, after the yard's
-     * @param pdf the file, given how pages are to be made; not on the screen's thread
+     * @param title what it is, such as {@code Cup sheet}
+     * @param name to offer, after the yard's
+     * @param made the file, given how pages are to be made; not on the screen's thread
      */
-    public void pages(String title, String stem, Function<SheetOptions, byte[]> pdf) {
-        askWhere.apply("Save " + title, model.fileName(stem + ".pdf")).ifPresent(file -> model.save(title, file, pdf));
+    public void pages(String title, String name, Function<SheetOptions, byte[]> made) {
+        askWhere.apply("Save " + title, model.fileName(name)).ifPresent(file -> model.save(title, file, made));
     }
 
     /** Asks where, and saves; says so if there is nothing to save yet. */

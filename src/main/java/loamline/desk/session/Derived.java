@@ -10,6 +10,7 @@ import loamline.yard.Yard;
  * Something that follows from the yard on show and is worked out in the background, also while the yard is in motion:
  * what is under way is finished and shown before the newest yard has its turn, so that a drag is followed as fast as
  * the machine can. What was there before stays until the next is ready; another yard begins with nothing.
+ * Nothing is worked out before the first plan is seen.
  */
 public final class Derived<T> {
     /** What came of a yard. */
@@ -19,6 +20,7 @@ public final class Derived<T> {
     private final String sort;
     private final String words;
     private final BiFunction<Yard, Optional<Of<T>>, T> how;
+    private boolean stale;
     private final ReadOnlyObjectWrapper<Optional<Of<T>>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /**
@@ -32,15 +34,22 @@ public final class Derived<T> {
         this.words = words;
         this.how = how;
         session.results().addListener((o, before, now) -> follow(now));
+        session.seen().addListener((o, before, now) -> follow(session.results().get()));
         follow(session.results().get());
     }
 
     private void follow(Optional<Results> now) {
         if (now.isEmpty()) {
             value.set(Optional.empty());
-        } else if (!isUnderWay()) {
+        } else if (!isUnderWay() && session.seen().get()) {
             begin(now.get().yard());
         }
+    }
+
+    /** Works it out again, as something else than the yard has changed that it follows from. */
+    public void again() {
+        stale = true;
+        follow(session.results().get());
     }
 
     private boolean isUnderWay() {
@@ -50,7 +59,8 @@ public final class Derived<T> {
 
     private void begin(Yard yard) {
         Optional<Of<T>> before = value.get();
-        if (before.filter(of -> of.yard().equals(yard)).isEmpty()) {
+        if (stale || before.filter(of -> of.yard().equals(yard)).isEmpty()) {
+            stale = false;
             session.work().latest(sort, words, () -> new Of<>(yard, how.apply(yard, before)), this::take);
         }
     }

@@ -1,10 +1,14 @@
 package loamline.desk.session;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import loamline.units.UnitSystem;
 import loamline.yard.Feature;
@@ -16,11 +20,14 @@ import loamline.yard.Yard;
  * here is the yard replaced. All methods are called on the screen's thread.
  */
 public final class Session {
+    private static final String PLANNING = "Planning the cores";
+
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Yard> shown;
     private final ReadOnlyObjectWrapper<Optional<Results>> results = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Selection> selection = new SimpleObjectProperty<>(Selection.NOTHING);
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
+    private final BooleanProperty seen = new SimpleBooleanProperty();
     private final Work work;
 
     /** A session on a yard, which computes at once. */
@@ -48,10 +55,27 @@ public final class Session {
         measure();
     }
 
-    /** Computes the yard of a resting session, unless that has begun. */
-    public void begin() {
-        if (results.get().isEmpty()) {
+    /**
+     * Computes the yard of a resting session, unless that has begun.
+     *
+     * @param ahead what is being computed of a yard already; if it is of this one, that is what is waited for
+     */
+    public void begin(Ahead ahead) {
+        if (results.get().isEmpty() && ahead.yard().equals(shown.get())) {
+            work.latest(
+                    "plan", PLANNING, "Try again", progress -> ahead.results().get(), this::take);
+        } else if (results.get().isEmpty()) {
             measure();
+        }
+    }
+
+    /** Results of a yard that are on their way before there is a session. */
+    public record Ahead(Yard yard, Future<Results> results) {
+        /** Begins to compute them. */
+        public static Ahead of(Yard yard) {
+            return new Ahead(
+                    yard,
+                    CompletableFuture.supplyAsync(() -> Results.ground(yard).planned()));
         }
     }
 
@@ -60,7 +84,7 @@ public final class Session {
         Yard yard = shown.get();
         work.latest(
                 "plan",
-                "Planning the cores",
+                PLANNING,
                 "Try again",
                 progress -> {
                     Results ground = Results.ground(yard);
@@ -147,7 +171,7 @@ public final class Session {
         if (ground.plan().isPresent()) {
             return;
         }
-        work.latest("plan", "Planning the cores", "Plan again", progress -> ground.planned(), this::take);
+        work.latest("plan", PLANNING, "Plan again", progress -> ground.planned(), this::take);
     }
 
     /** The yard with all that was done to it; what undo and redo move through. */
@@ -163,6 +187,11 @@ public final class Session {
     /** What was computed last. */
     public ReadOnlyObjectProperty<Optional<Results>> results() {
         return results.getReadOnlyProperty();
+    }
+
+    /** Whether a plan has been drawn; what is not needed for that may begin then. */
+    public BooleanProperty seen() {
+        return seen;
     }
 
     public ObjectProperty<Selection> selection() {

@@ -39,7 +39,14 @@ public record Step(
 
     /** A step on the map whose tools always have something to work on. */
     public static Step of(String title, BiFunction<Results, UnitSystem, Line> line, Supplier<Node> tools) {
-        return new Step(title, line, results -> Optional.empty(), Once.of(tools), Optional.empty(), Optional.empty(), Hand::new);
+        return new Step(
+                title,
+                line,
+                results -> Optional.empty(),
+                Once.of(tools),
+                Optional.empty(),
+                Optional.empty(),
+                Hand::new);
     }
 
     /** The same step with something to begin with. */

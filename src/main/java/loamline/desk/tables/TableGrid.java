@@ -1,9 +1,9 @@
 package loamline.desk.tables;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TablePosition;
@@ -21,7 +21,11 @@ import loamline.files.RawTable;
  */
 final class TableGrid extends TableView<Integer> {
     private static final double LEAST_COLUMN_PX = 64;
+    private static final double MOST_COLUMN_PX = 260;
     private static final double CHARACTER_PX = 9;
+
+    /** Rows that are looked at for the width of a column. */
+    private static final int ROWS_LOOKED_AT = 100;
 
     private final Consumer<RawTable> onEdit;
     private RawTable table = RawTable.empty(List.of());
@@ -63,11 +67,22 @@ final class TableGrid extends TableView<Integer> {
         TableColumn<Integer, String> column = new TableColumn<>(name);
         column.setSortable(false);
         column.setReorderable(false);
-        column.setPrefWidth(Math.max(LEAST_COLUMN_PX, (name.length() + 2) * CHARACTER_PX));
+        column.setPrefWidth(Math.max(LEAST_COLUMN_PX, Math.min(MOST_COLUMN_PX, longest(place) * CHARACTER_PX)));
         column.setCellValueFactory(row -> new SimpleStringProperty(table.cell(row.getValue(), place)));
         column.setCellFactory(any -> new GridCell(this::takeTyped, this::go));
         column.setOnEditCommit(e -> change(table.with(e.getTablePosition().getRow(), place, e.getNewValue())));
         return column;
+    }
+
+    /** Characters of the longest text in a column, with a little air. */
+    private int longest(int column) {
+        return 2
+                + Stream.concat(
+                                Stream.of(table.header().get(column)),
+                                table.rows().stream().limit(ROWS_LOOKED_AT).map(row -> row.get(column)))
+                        .mapToInt(String::length)
+                        .max()
+                        .orElse(0);
     }
 
     private String takeTyped() {
@@ -157,10 +172,5 @@ final class TableGrid extends TableView<Integer> {
         scrollTo(Math.max(0, row - 1));
         scrollToColumn(column);
         requestFocus();
-    }
-
-    /** The names of the columns in sight, for tests. */
-    List<String> names() {
-        return new ArrayList<>(table.header());
     }
 }

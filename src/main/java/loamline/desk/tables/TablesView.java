@@ -35,6 +35,7 @@ public final class TablesView extends BorderPane {
 
     private static final double EMPTY_PX = 96;
 
+    private final String title;
     private final TablesModel model;
     private final Supplier<Optional<Path>> askForFile;
     private final ComboBox<Attachment> choice = new ComboBox<>();
@@ -46,10 +47,16 @@ public final class TablesView extends BorderPane {
     private boolean showing;
 
     /**
+     * @param title what the tables are called above them
      * @param askForFile asks for a file to bring in
      * @param abouts what a table may be about, such as the valves there are; not asked for if the kind has no word for it
      */
-    public TablesView(TablesModel model, Supplier<Optional<Path>> askForFile, ObservableValue<List<String>> abouts) {
+    public TablesView(
+            String title,
+            TablesModel model,
+            Supplier<Optional<Path>> askForFile,
+            ObservableValue<List<String>> abouts) {
+        this.title = title;
         this.model = model;
         this.askForFile = askForFile;
         grid = new TableGrid(model::change);
@@ -132,6 +139,11 @@ public final class TablesView extends BorderPane {
         return Optional.ofNullable(about.getValue())
                 .or(() -> about.getItems().stream().findFirst())
                 .orElse("");
+    }
+
+    /** What the tables are called. */
+    String title() {
+        return title;
     }
 
     private void show() {

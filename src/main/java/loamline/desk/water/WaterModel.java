@@ -22,6 +22,7 @@ import loamline.scene.CupMap;
 import loamline.scene.Ramp;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
+import loamline.water.Water;
 import loamline.water.cups.CupPlan;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.MeasuredRates;
@@ -31,8 +32,7 @@ import loamline.yard.Head;
 
 /** The water of the yard on show, the readings of its cup tests, and what of all that is seen on the map. */
 public final class WaterModel {
-    private static final List<String> READING_COLUMNS =
-            List.of("cup", "x_m", "y_m", "ml", "throat_cm2", "minutes");
+    private static final List<String> READING_COLUMNS = List.of("cup", "x_m", "y_m", "ml", "throat_cm2", "minutes");
 
     private final Session session;
     private final Derived<WaterView> derived;
@@ -64,8 +64,7 @@ public final class WaterModel {
         this.session = session;
         derived = new Derived<>(session, "water", "Working out the water", WaterView::of);
         readings = new TablesModel(
-                session,
-                new TableKind(Sort.READINGS, "cup readings", "valve", READING_COLUMNS, this::problems));
+                session, new TableKind(Sort.READINGS, "cup readings", "valve", READING_COLUMNS, this::problems));
         InvalidationListener changed = o -> show();
         derived.value().addListener(changed);
         look.addListener(changed);
@@ -106,20 +105,17 @@ public final class WaterModel {
 
     private Found found(WaterView view) {
         Look now = look.get();
-        Optional<Grid> rate =
-                switch (now.what()) {
-                    case RATE ->
-                        now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
-                    case CUPS_READ -> openTest().flatMap(CupTest::measured).map(MeasuredRates::mmH);
-                    case CUPS_TO_SET, NOTHING -> Optional.empty();
-                };
-        Optional<CupMap> cups =
-                switch (now.what()) {
-                    case CUPS_TO_SET -> plan(now.valve()).map(CupMap::of);
-                    case CUPS_READ ->
-                        openTest().map(test -> CupMap.of(session.shown().get(), test));
-                    case RATE, NOTHING -> Optional.empty();
-                };
+        Optional<Grid> rate = switch (now.what()) {
+            case RATE ->
+                now.valve().isEmpty() ? view.water().rateMmH() : view.water().rateMmH(now.valve());
+            case CUPS_READ -> openTest().flatMap(CupTest::measured).map(MeasuredRates::mmH);
+            case CUPS_TO_SET, NOTHING -> Optional.empty();
+        };
+        Optional<CupMap> cups = switch (now.what()) {
+            case CUPS_TO_SET -> plan(now.valve()).map(CupMap::of);
+            case CUPS_READ -> openTest().map(test -> CupMap.of(session.shown().get(), test));
+            case RATE, NOTHING -> Optional.empty();
+        };
         return new Found(
                 rate.map(values -> new Found.Amounts(values, Ramp.CIVIDIS, Measure.DEPTH_RATE)),
                 view.water().gaps(),
@@ -140,6 +136,11 @@ public final class WaterModel {
     /** What the step has come to, in a line. */
     public Step.Line line(Results results, UnitSystem units) {
         return WaterWords.line(view(), results.yard().all(Head.class).findAny().isPresent(), units);
+    }
+
+    /** The water as mapped; empty while it is worked out. */
+    public Optional<Water> water() {
+        return view().map(WaterView::water);
     }
 
     /** The tables of cup readings. */

@@ -128,7 +128,10 @@ public final class WaterStep extends VBox {
                 rows(valve, WaterWords.valve(view, i, units));
             }
         }
-        holes.getChildren().setAll(view.water().gaps().stream().map(gap -> hole(gap, units)).toList());
+        holes.getChildren()
+                .setAll(view.water().gaps().stream()
+                        .map(gap -> hole(gap, units))
+                        .toList());
         orSay(holes, "No hole: every part of the turf is reached.");
         shortThrows.setText(WaterWords.shortThrows(view.water().headToHead()));
         coverage.getChildren().clear();
@@ -149,7 +152,10 @@ public final class WaterStep extends VBox {
     }
 
     private Node hole(Gap gap, UnitSystem units) {
-        return link(WaterWords.hole(gap, units), "Brings the hole to the middle of the map", () -> goTo.accept(gap.centroid()));
+        return link(
+                WaterWords.hole(gap, units),
+                "Brings the hole to the middle of the map",
+                () -> goTo.accept(gap.centroid()));
     }
 
     private static Hyperlink link(String words, String help, Runnable action) {
@@ -180,7 +186,8 @@ public final class WaterStep extends VBox {
             return List.of(Words.wrapped("Bring the readings in under the map, and say which valve ran.", "soft"));
         }
         List<Node> nodes = new ArrayList<>();
-        nodes.add(Words.wrapped("Valve " + test.get().valve() + ", " + test.get().cups().size() + " cups", "soft"));
+        nodes.add(Words.wrapped(
+                "Valve " + test.get().valve() + ", " + test.get().cups().size() + " cups", "soft"));
         WaterWords.measured(test.get(), units).forEach(row -> nodes.add(new RowView(row)));
         WaterWords.heads(test.get()).forEach(words -> nodes.add(Words.wrapped(words)));
         suspects(test.get()).forEach(nodes::add);
@@ -196,7 +203,9 @@ public final class WaterStep extends VBox {
 
     private Stream<Node> suspects(CupTest test) {
         return test.findings().faults().stream()
-                .flatMap(fault -> session.shown().get().all(Head.class)
+                .flatMap(fault -> session.shown()
+                        .get()
+                        .all(Head.class)
                         .filter(head -> head.id().equals(fault.head()))
                         .limit(1)
                         .map(head -> link("Show head " + head.id(), "Selects the head on the map", () -> {

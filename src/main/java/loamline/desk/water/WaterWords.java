@@ -3,12 +3,11 @@ package loamline.desk.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import loamline.account.Account;
 import loamline.desk.facts.Row;
+import loamline.desk.facts.Rows;
 import loamline.desk.sheet.State;
 import loamline.desk.sheet.Step.Line;
 import loamline.units.Formatted;
@@ -61,61 +60,47 @@ final class WaterWords {
     /** The figures of a valve as mapped. */
     static List<Row> valve(WaterView view, int place, UnitSystem units) {
         ValveWater valve = view.water().valves().get(place);
-        Map<String, Account> accounts = view.water().accounts();
-        String at = "/valves/" + place + "/";
-        List<Row> rows = new ArrayList<>();
-        rows.add(row("Flow", Measure.FLOW, OptionalDouble.of(valve.flowLpm()), units, accounts.get(at + "flowLpm")));
-        rows.add(row("Gross rate", Measure.DEPTH_RATE, valve.grossMmH(), units, accounts.get(at + "grossMmH")));
-        rows.add(row("Net rate", Measure.DEPTH_RATE, valve.meanMmH(), units, accounts.get(at + "meanMmH")));
-        rows.add(share("Lowest quarter", valve.uniformity().map(Uniformity::duLq), accounts.get(at + "duLq")));
-        rows.add(share("Lower half", valve.uniformity().map(Uniformity::duLh), accounts.get(at + "duLh")));
-        rows.add(share("Christiansen", valve.uniformity().map(Uniformity::cu), accounts.get(at + "cu")));
         String coefficient = valve.sc5().isPresent()
                 ? String.format(Locale.ROOT, "%.1f", valve.sc5().getAsDouble())
                 : "none: a dry window";
-        rows.add(Row.of(
-                "Scheduling coefficient",
-                new Formatted(coefficient, ""),
-                Optional.ofNullable(accounts.get(at + "sc5"))));
-        return rows;
+        Rows rows = new Rows(view.water().accounts(), "/valves/" + place + "/", units)
+                .amount("Flow", Measure.FLOW, OptionalDouble.of(valve.flowLpm()), "flowLpm")
+                .amount("Gross rate", Measure.DEPTH_RATE, valve.grossMmH(), "grossMmH")
+                .amount("Net rate", Measure.DEPTH_RATE, valve.meanMmH(), "meanMmH");
+        return evenness(rows, valve.uniformity())
+                .add("Scheduling coefficient", new Formatted(coefficient, ""), "sc5")
+                .list();
     }
 
-    private static Row row(String name, Measure measure, OptionalDouble stored, UnitSystem units, Account why) {
-        Formatted shown = stored.isPresent()
-                ? Formatting.concise(measure, stored.getAsDouble(), units)
-                : new Formatted("none", "");
-        return Row.of(name, shown, Optional.ofNullable(why));
-    }
-
-    private static Row share(String name, Optional<Double> share, Account why) {
-        Formatted shown = share.map(value -> new Formatted(String.valueOf(Math.round(100 * value)), "%"))
-                .orElse(new Formatted("none", ""));
-        return Row.of(name, shown, Optional.ofNullable(why));
+    private static Rows evenness(Rows rows, Optional<Uniformity> uniformity) {
+        return rows.share("Lowest quarter", uniformity.map(Uniformity::duLq), "duLq")
+                .share("Lower half", uniformity.map(Uniformity::duLh), "duLh")
+                .share("Christiansen", uniformity.map(Uniformity::cu), "cu");
     }
 
     /** How often the turf is reached, and where the rest of the water goes. */
     static List<Row> coverage(WaterView view, UnitSystem units) {
         Coverage coverage = view.water().coverage();
-        Map<String, Account> accounts = view.water().accounts();
-        List<Row> rows = new ArrayList<>();
+        Rows rows = new Rows(view.water().accounts(), "/coverage/", units);
         String[] names = {"No head", "One head", "Two heads", "Three or more"};
         String[] keys = {"reachedBy0M2", "reachedBy1M2", "reachedBy2M2", "reachedBy3plusM2"};
         for (int i = 0; i < names.length; i++) {
-            rows.add(Row.of(
+            rows.add(
                     names[i],
                     Formatting.format(Measure.AREA, coverage.reachedBy().get(i).areaM2(), units),
-                    Optional.ofNullable(accounts.get("/coverage/" + keys[i]))));
+                    keys[i]);
         }
-        rows.add(share("Off the turf", Optional.of(coverage.offTurfShare()), accounts.get("/coverage/offTurfShare")));
         double wastedL = coverage.destinations().stream()
                 .filter(where -> !where.ground().equals("turf"))
                 .mapToDouble(Coverage.Destination::litresAYear)
                 .sum();
-        rows.add(Row.of(
-                "That is a year",
-                Formatting.concise(Measure.VOLUME_LIQUID, wastedL, units),
-                Optional.ofNullable(accounts.get("/coverage/destinations/0/litresAYear"))));
-        return rows;
+        return rows.share("Off the turf", Optional.of(coverage.offTurfShare()), "offTurfShare")
+                .amount(
+                        "That is a year",
+                        Measure.VOLUME_LIQUID,
+                        OptionalDouble.of(wastedL),
+                        "destinations/0/litresAYear")
+                .list();
     }
 
     static String hole(Gap gap, UnitSystem units) {
@@ -124,10 +109,8 @@ final class WaterWords {
 
     /** Heads whose throw does not get to the next head, as one sentence; empty if all do. */
     static String shortThrows(List<HeadToHead> heads) {
-        List<String> small = heads.stream()
-                .filter(head -> !head.ok())
-                .map(HeadToHead::head)
-                .toList();
+        List<String> small =
+                heads.stream().filter(head -> !head.ok()).map(HeadToHead::head).toList();
         if (small.isEmpty()) {
             return "";
         }
@@ -142,13 +125,9 @@ final class WaterWords {
 
     /** What the cups measured. */
     static List<Row> measured(CupTest test, UnitSystem units) {
-        Map<String, Account> accounts = test.accounts();
-        List<Row> rows = new ArrayList<>();
-        rows.add(row("Net rate", Measure.DEPTH_RATE, test.meanMmH(), units, accounts.get("/meanMmH")));
-        rows.add(share("Lowest quarter", test.uniformity().map(Uniformity::duLq), accounts.get("/duLq")));
-        rows.add(share("Lower half", test.uniformity().map(Uniformity::duLh), accounts.get("/duLh")));
-        rows.add(share("Christiansen", test.uniformity().map(Uniformity::cu), accounts.get("/cu")));
-        return rows;
+        Rows rows =
+                new Rows(test.accounts(), "/", units).amount("Net rate", Measure.DEPTH_RATE, test.meanMmH(), "meanMmH");
+        return evenness(rows, test.uniformity()).list();
     }
 
     /** Heads that the cups speak against, worst first; else that none stands out. */
@@ -174,8 +153,6 @@ final class WaterWords {
                         + month.intervalDays() + " d"
                 : "min every " + month.intervalDays() + " d";
         return Row.of(
-                name,
-                new Formatted(String.valueOf(Math.round(month.minutes())), cycles),
-                Optional.of(month.account()));
+                name, new Formatted(String.valueOf(Math.round(month.minutes())), cycles), Optional.of(month.account()));
     }
 }

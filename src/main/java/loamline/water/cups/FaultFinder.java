@@ -73,6 +73,9 @@ final class FaultFinder {
      * likely than not when it was taken alone must be so clearly, since two faults are rarer than one.
      */
     private void lookBack() {
+        if (taken.size() == 1 && taken.get(0).named()) {
+            return; // there is no other beside which it could look different
+        }
         for (Suspicion before : List.copyOf(taken)) {
             taken.remove(before);
             rates[before.head()] = thrown.mapped()[before.head()];

@@ -90,7 +90,14 @@ class PictureMakerTest {
     void aHiddenImageIsNotDrawn() {
         MapPicture.Content shown = content(imaged(LAWN, 1), red());
         MapPicture.Content hidden = new MapPicture.Content(
-                shown.results(), shown.plan(), shown.found(), shown.pixels(), shown.layers(), false, shown.palette(), shown.units());
+                shown.results(),
+                shown.plan(),
+                shown.found(),
+                shown.pixels(),
+                shown.layers(),
+                false,
+                shown.palette(),
+                shown.units());
         assertThat(pixel(shown, 150, 30)).isEqualTo(0xFF0000);
         assertThat(pixel(hidden, 150, 30)).isEqualTo(PAPER);
         assertThat(pixel(hidden, 60, 30)).isEqualTo(TURF);

@@ -22,6 +22,11 @@ class DerivedTest {
         return yard.name() + before.map(Derived.Of::value).orElse("");
     });
 
+    DerivedTest() {
+        session.seen().set(true);
+        settle();
+    }
+
     private void settle() {
         while (!waiting.isEmpty()) {
             waiting.remove().run();
@@ -34,7 +39,6 @@ class DerivedTest {
 
     @Test
     void itFollowsEveryEditAndKnowsWhatWasBefore() {
-        settle();
         session.edit("name", YARD.withName("b"));
         settle();
         assertThat(value()).isEqualTo("ba");
@@ -42,12 +46,13 @@ class DerivedTest {
 
     @Test
     void whileOneIsUnderWayOnlyTheNewestWaits() {
+        settle();
         session.preview(YARD.withName("b"));
         session.preview(YARD.withName("c"));
         session.preview(YARD.withName("d"));
         settle();
-        assertThat(worked).containsExactly("a", "d");
-        assertThat(value()).isEqualTo("da");
+        assertThat(worked).containsExactly("a", "b", "d");
+        assertThat(value()).isEqualTo("dba");
     }
 
     @Test
@@ -56,6 +61,25 @@ class DerivedTest {
         session.edit("nothing", YARD);
         settle();
         assertThat(worked).containsExactly("a");
+    }
+
+    @Test
+    void aPlanIsSeenFirst() {
+        session.seen().set(false);
+        session.edit("name", YARD.withName("b"));
+        settle();
+        assertThat(worked).containsExactly("a");
+        session.seen().set(true);
+        settle();
+        assertThat(worked).containsExactly("a", "b");
+    }
+
+    @Test
+    void itIsWorkedOutAgainWhenAsked() {
+        settle();
+        derived.again();
+        settle();
+        assertThat(worked).containsExactly("a", "a");
     }
 
     @Test

@@ -38,9 +38,18 @@ import org.junit.jupiter.api.Test;
 @Tag("window")
 class LookTest {
     private static final Path SHOTS = Path.of("target", "shots");
-    private static final List<String> STEPS = List.of("trace", "zones", "cores", "water", "print");
-    private static final List<KeyCode> STEP_KEYS =
-            List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5);
+    private static final List<String> STEPS =
+            List.of("trace", "zones", "cores", "log", "sun", "water", "soil", "season", "print");
+    private static final List<KeyCode> STEP_KEYS = List.of(
+            KeyCode.DIGIT1,
+            KeyCode.DIGIT2,
+            KeyCode.DIGIT3,
+            KeyCode.DIGIT4,
+            KeyCode.DIGIT5,
+            KeyCode.DIGIT6,
+            KeyCode.DIGIT7,
+            KeyCode.DIGIT8,
+            KeyCode.DIGIT9);
     private static final List<int[]> SIZES =
             List.of(new int[] {1280, 800}, new int[] {1920, 1080}, new int[] {1280, 720});
 

@@ -25,7 +25,7 @@ class WaterTest {
     @BeforeEach
     void open() throws IOException {
         window = WindowDriver.open(Demo.yard());
-        window.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4).settle();
+        window.keys(KeyCode.SHORTCUT, KeyCode.DIGIT6).settle();
     }
 
     @AfterEach
@@ -43,15 +43,22 @@ class WaterTest {
     @Test
     void aLargerThrowClosesTheHole() {
         onScreen(() -> {
-            List<String> round = window.session().shown().get().all(Head.class)
+            List<String> round = window.session()
+                    .shown()
+                    .get()
+                    .all(Head.class)
                     .filter(head -> head.valve().equals("2"))
                     .map(Head::key)
                     .toList();
             window.session().selection().set(Selection.ofFeatures(round));
             return round;
         });
-        window.fill("Radius of throw", "30 ft").settle();
+        window.fill("Radius", "30 ft").settle();
         window.until("the hole to close", () -> window.reads("No holes"));
+        onScreen(() -> {
+            window.map().requestFocus();
+            return window;
+        });
         window.keys(KeyCode.SHORTCUT, KeyCode.Z).settle();
         window.until("the hole to come back", () -> window.reads("1 hole, 103 ft²"));
     }

@@ -1,0 +1,16 @@
+package loamline.season;
+
+/**
+ * Something to buy.
+ *
+ * @param bags whole bags; 0 for what is sold loose
+ * @param kg weight bought
+ * @param usedKg weight spread; the rest is left over
+ * @param volumeM3 for what is sold by volume; 0 else
+ * @param cost 0 where no price is known
+ */
+public record Purchase(String name, int bags, double kg, double usedKg, double volumeM3, double cost) {
+    public double leftoverKg() {
+        return kg - usedKg;
+    }
+}
