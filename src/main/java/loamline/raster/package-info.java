@@ -1,5 +1,6 @@
 /**
- * Grids over the yard: cells, masks and kernels over arrays, row-major from the south-west corner.
+ * Grids over the yard: cells, masks, interpolation, and kernels over arrays, row-major from
+ * the south-west corner.
  */
 @NullMarked
 package loamline.raster;
