@@ -104,6 +104,7 @@ final class Visit {
         printed = new PrintModel(session, usualPaper(), program);
         saving = new Saving(printed, this::askWhere);
         ImageDrops.takeOn(map, traced);
+        map.setOnFindImage(() -> askForImage().ifPresent(traced::open));
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         sun = new SunModel(session, today.getYear());
         water = new WaterModel(session);

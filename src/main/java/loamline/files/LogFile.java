@@ -68,7 +68,8 @@ public final class LogFile {
     private static final Map<Quantity, CsvColumn<Double>> READINGS = readings();
     private static final List<CsvColumn<?>> COLUMNS = columns();
 
-    private static final List<String> HEADER = List.of(
+    /** The columns as they are written. */
+    public static final List<String> HEADER = List.of(
             "core",
             "time",
             "depth_cm",

@@ -37,23 +37,6 @@ import loamline.yard.Yard;
 
 /** The logs of the yard on show beside its plan, water, sun and soil, and what of the readings is seen on the map. */
 public final class LogModel {
-    private static final List<String> COLUMNS = List.of(
-            "core",
-            "time",
-            "depth_cm",
-            "refusal",
-            "root_cm",
-            "thatch_mm",
-            "topsoil_cm",
-            "moisture",
-            "vwc_pct",
-            "psi",
-            "wdpt_s",
-            "colour",
-            "quality",
-            "layers",
-            "note");
-
     private final Supplier<Surroundings> around;
     private final Derived<Optional<Seen>> derived;
     private final TablesModel logs;
@@ -72,7 +55,7 @@ public final class LogModel {
     public LogModel(Session session, Supplier<Surroundings> around, List<ObservableValue<?>> news) {
         this.around = around;
         derived = new Derived<>(session, "log", "Reading the log", (yard, before) -> seen(yard));
-        logs = new TablesModel(session, new TableKind(Sort.LOG, "logs of cores", "", COLUMNS, this::problems));
+        logs = new TablesModel(session, new TableKind(Sort.LOG, "logs of cores", "", LogFile.HEADER, this::problems));
         session.results()
                 .addListener((o, before, now) -> now.flatMap(Results::plan)
                         .filter(planned -> !plan.equals(Optional.of(planned)))

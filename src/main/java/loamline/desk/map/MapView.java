@@ -10,12 +10,8 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.event.Event;
-import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.input.ContextMenuEvent;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -37,7 +33,6 @@ import loamline.scene.Role;
  */
 public final class MapView extends Region {
     private static final double PICK_REACH_PX = 12;
-    private static final double EDGE_PX = 12;
 
     private final Session session;
     private final ToolHost host;
@@ -73,11 +68,6 @@ public final class MapView extends Region {
     /** Where a yard that comes is to be looked at; empty to show all of it. */
     private Optional<Sight> wanted = Optional.empty();
 
-    /** Finds what is to be selected at a place. */
-    public interface Picker {
-        Selection at(Point place, double reachM, Results results);
-    }
-
     /** @param host holds the tool that gets all inputs first */
     public MapView(Session session, ToolHost host) {
         this.session = session;
@@ -89,18 +79,11 @@ public final class MapView extends Region {
         setAccessibleText("Map of the yard");
         setClip(window);
         getChildren().addAll(picture, overlay, runner, furniture.bar(), furniture.north(), readout, missing, layerList);
-        List.of(layerList, missing).forEach(MapView::keepMouse);
+        List.of(layerList, missing).forEach(Cards::keepMouse);
         new MapInput(this, camera, host, new Rest());
         addEventHandler(ContextMenuEvent.CONTEXT_MENU_REQUESTED, this::openMenu);
         listen();
         setPalette(Palette.LIGHT);
-    }
-
-    /** What lies on the map keeps the mouse from the tool. */
-    private static void keepMouse(Node card) {
-        card.addEventHandler(MouseEvent.ANY, Event::consume);
-        card.addEventHandler(ScrollEvent.ANY, Event::consume);
-        card.addEventHandler(ContextMenuEvent.ANY, Event::consume);
     }
 
     private void listen() {
@@ -142,7 +125,6 @@ public final class MapView extends Region {
     }
 
     /** What a letter means that neither the tool nor the map knows. */
-    @FunctionalInterface
     public interface Letters {
         boolean typed(char letter);
     }
@@ -217,8 +199,8 @@ public final class MapView extends Region {
         if (getWidth() > 0 && getHeight() > 0) {
             Viewport view = Viewport.fitting(
                     ground, camera.now().widthPx(), camera.now().heightPx());
-            double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + EDGE_PX;
-            double room = view.xPx(new Point(ground.minX(), ground.minY())) - EDGE_PX;
+            double covered = view.xPx(new Point(ground.maxX(), ground.maxY())) - layerList.getLayoutX() + Cards.EDGE_PX;
+            double room = view.xPx(new Point(ground.minX(), ground.minY())) - Cards.EDGE_PX;
             Viewport moved = view.moved(-Math.max(0, Math.min(covered, room)), 0);
             whole = Optional.of(moved);
             camera.look(moved.sight());
@@ -321,9 +303,8 @@ public final class MapView extends Region {
     }
 
     private double pixelScale() {
-        return getScene() == null || getScene().getWindow() == null
-                ? 1
-                : getScene().getWindow().getOutputScaleX();
+        boolean seen = getScene() != null && getScene().getWindow() != null;
+        return seen ? getScene().getWindow().getOutputScaleX() : 1;
     }
 
     private void drawOverlay() {
@@ -377,14 +358,7 @@ public final class MapView extends Region {
             refresh();
         }
         furniture.place(width, height);
-        double readoutWidth = Math.max(0, width - Furniture.BAR_PX - Furniture.NORTH_PX);
-        double readoutHeight = readout.prefHeight(readoutWidth);
-        readout.resizeRelocate(Furniture.BAR_PX, height - readoutHeight, readoutWidth, readoutHeight);
-        layerList.autosize();
-        layerList.relocate(width - layerList.getWidth() - EDGE_PX, EDGE_PX);
-        double room = Math.max(0, width - layerList.getWidth() - 3 * EDGE_PX);
-        double missingWidth = Math.min(room, missing.prefWidth(-1));
-        missing.resizeRelocate(EDGE_PX, EDGE_PX, missingWidth, missing.prefHeight(missingWidth));
+        Cards.place(readout, layerList, missing, width, height);
     }
 
     /** What the tool leaves to the map. */
