@@ -3,6 +3,7 @@ package loamline.place;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import loamline.Laws;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
@@ -63,7 +64,7 @@ class ProjectionTest {
         assertThat(measured / expected).isCloseTo(1, within(AREA_TOLERANCE_REL));
     }
 
-    @Property(tries = 500)
+    @Property(seed = Laws.SEED, tries = 500)
     void aRoundTripOverTheEarthIsExact(
             @ForAll @DoubleRange(min = -2000, max = 2000) double x,
             @ForAll @DoubleRange(min = -2000, max = 2000) double y,

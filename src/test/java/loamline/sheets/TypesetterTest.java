@@ -3,6 +3,7 @@ package loamline.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import loamline.Laws;
 import loamline.scene.TextMeasure;
 import loamline.scene.Type;
 import net.jqwik.api.ForAll;
@@ -47,7 +48,7 @@ class TypesetterTest {
         assertThat(Typesetter.onLines("  ", TEN, 5, TEXT)).containsExactly("");
     }
 
-    @Property(tries = 300)
+    @Property(seed = Laws.SEED, tries = 300)
     void everyLineFitsAndNoLetterIsLost(
             @ForAll @StringLength(max = 80) String words, @ForAll @IntRange(min = 1, max = 30) int letters) {
         List<String> lines = Typesetter.onLines(words, TEN, letters, TEXT);

@@ -3,6 +3,7 @@ package loamline.tracing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import loamline.Laws;
 import loamline.geometry.Point;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -44,7 +45,7 @@ class RingTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(seed = Laws.SEED, tries = 200)
     void ringsEncloseAllCellsAndNothingElse(@ForAll long seed, @ForAll @IntRange(min = -9, max = 9) int share) {
         Cells cells = Cells.of(SIDE, SIDE, SIDE, i -> Canvas.noise(i % SIDE, i / SIDE, seed) < share / 10.0);
         List<Ring> rings = Ring.around(cells);

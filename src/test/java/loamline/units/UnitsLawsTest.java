@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import loamline.Laws;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -16,7 +17,7 @@ class UnitsLawsTest {
     /** What sizes, sums and the 14 digits that formatting starts from may blur, relative. */
     private static final double BLUR = 1e-13;
 
-    @Property(tries = 1000)
+    @Property(seed = Laws.SEED, tries = 1000)
     void readingWhatIsShownGivesTheValueToHalfAUnitOfTheLastDigit(
             @ForAll Measure measure, @ForAll UnitSystem system, @ForAll("values") double value) {
         Formatted shown = Formatting.format(measure, value, system);
@@ -26,7 +27,7 @@ class UnitsLawsTest {
         assertThat(parsed(measure, shown.text(), system)).isCloseTo(value, within(tolerance));
     }
 
-    @Property(tries = 1000)
+    @Property(seed = Laws.SEED, tries = 1000)
     void readingWhatIsOfferedForEditingKeepsNineDigits(
             @ForAll Measure measure, @ForAll UnitSystem system, @ForAll("values") double value) {
         String shown = Formatting.editable(measure, value, system).text();
@@ -35,7 +36,7 @@ class UnitsLawsTest {
         assertThat(parsed(measure, shown, system)).isCloseTo(value, within(ninthDigit * (1 + BLUR)));
     }
 
-    @Property(tries = 1000)
+    @Property(seed = Laws.SEED, tries = 1000)
     void whatIsShownReadsTheSameInTheOtherSystem(
             @ForAll Measure measure, @ForAll UnitSystem system, @ForAll("values") double value) {
         String shown = Formatting.format(measure, value, system).text();
@@ -44,7 +45,7 @@ class UnitsLawsTest {
                 .isEqualTo(Parsing.parse(measure, shown, UnitSystem.US));
     }
 
-    @Property(tries = 1000)
+    @Property(seed = Laws.SEED, tries = 1000)
     void noTextShowsANegativeZeroOrMoreThanAsciiDigits(
             @ForAll Measure measure, @ForAll UnitSystem system, @ForAll("values") double value) {
         String shown = Formatting.format(measure, value, system).number();
@@ -52,7 +53,7 @@ class UnitsLawsTest {
         assertThat(shown).matches("-?\\d{1,3}(,\\d{3})*(\\.\\d+)?").doesNotMatch("-[0.,]*");
     }
 
-    @Property(tries = 1000)
+    @Property(seed = Laws.SEED, tries = 1000)
     void valueAndErrorEndAtTheSameDecimal(@ForAll("values") double value, @ForAll("errors") double error) {
         String[] shown = Formatting.withStandardError(Measure.LENGTH, value, error, UnitSystem.METRIC)
                 .number()
@@ -64,7 +65,7 @@ class UnitsLawsTest {
         assertThat(Double.parseDouble(shown[1])).isCloseTo(error, within(0.45 / 3.55 * error * (1 + BLUR)));
     }
 
-    @Property(tries = 5000)
+    @Property(seed = Laws.SEED, tries = 5000)
     void anyTextGivesAFiniteValueOrAReasonWithinTheText(@ForAll Measure measure, @ForAll("texts") String text) {
         ParseResult result = Parsing.parse(measure, text, UnitSystem.US);
 
@@ -75,7 +76,7 @@ class UnitsLawsTest {
                         assertThat(text.substring(refused.position())).startsWith(refused.part()));
     }
 
-    @Property(tries = 500)
+    @Property(seed = Laws.SEED, tries = 500)
     void feetAndInchesAddUp(
             @ForAll @DoubleRange(min = 0, max = 1000) double feet, @ForAll @DoubleRange(max = 11.9) double inches) {
         int wholeFeet = (int) feet;

@@ -12,6 +12,9 @@ public final class CorePlacement {
     /** Draws for one random core; a neighbour's core bars at most a small part of a stratum, so one or two do. */
     private static final int MOST_DRAWS = 100;
 
+    /** How far a core keeps inside its cell, in cells: far above rounding in metres, far below what a probe can do. */
+    private static final double INSET = 1e-6;
+
     private final Strata strata;
     private final double clearance;
     private final double[] x;
@@ -65,9 +68,15 @@ public final class CorePlacement {
         taken.add(atX, atY);
     }
 
+    /** A place in cells, kept off the lines between them: there, rounding in metres could carry it to the next cell. */
+    private static double offTheLines(double at) {
+        double middle = Math.floor(at + 0.5);
+        return middle + Math.max(INSET - 0.5, Math.min(0.5 - INSET, at - middle));
+    }
+
     private boolean putAtCentre(int stratum) {
-        double cx = strata.centreX(stratum);
-        double cy = strata.centreY(stratum);
+        double cx = offTheLines(strata.centreX(stratum));
+        double cy = offTheLines(strata.centreY(stratum));
         int cell = strata.ground().cellCovering(cx, cy);
         boolean fits = cell != Ground.NONE && strata.stratumOf(cell) == stratum && taken.distance(cx, cy) >= clearance;
         if (fits) {
@@ -101,8 +110,8 @@ public final class CorePlacement {
         double bestRoom = -1;
         for (int draw = 0; draw < MOST_DRAWS && bestRoom < clearance; draw++) {
             int cell = cells[random.nextInt(cells.length)];
-            double atX = strata.ground().column(cell) + random.nextDouble() - 0.5;
-            double atY = strata.ground().row(cell) + random.nextDouble() - 0.5;
+            double atX = offTheLines(strata.ground().column(cell) + random.nextDouble() - 0.5);
+            double atY = offTheLines(strata.ground().row(cell) + random.nextDouble() - 0.5);
             double room = taken.distance(atX, atY);
             if (room > bestRoom) {
                 bestX = atX;

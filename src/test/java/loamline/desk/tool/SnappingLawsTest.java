@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import loamline.Laws;
 import loamline.desk.tool.Input.Held;
 import loamline.geometry.Outline;
 import loamline.geometry.Point;
@@ -81,7 +82,7 @@ class SnappingLawsTest {
         }
     }
 
-    @Property(tries = 500)
+    @Property(seed = Laws.SEED, tries = 500)
     void aSnapMovesThePointerWithinReachOrNotAtAll(@ForAll long seed) {
         Case c = Case.of(seed);
         Snapped snapped = c.snapped(Held.NONE);
@@ -93,7 +94,7 @@ class SnappingLawsTest {
         }
     }
 
-    @Property(tries = 500)
+    @Property(seed = Laws.SEED, tries = 500)
     void aCornerWithinReachIsMetExactlyUnlessTheStartCloses(@ForAll long seed) {
         Case c = Case.of(seed);
         List<Point> corners = c.yard().features().stream()
@@ -112,7 +113,7 @@ class SnappingLawsTest {
         }
     }
 
-    @Property(tries = 500, maxDiscardRatio = MOST_BESIDE)
+    @Property(seed = Laws.SEED, tries = 500, maxDiscardRatio = MOST_BESIDE)
     void aRightAngleIsOne(@ForAll long seed) {
         Case c = Case.of(seed);
         Snapped snapped = c.snapped(Held.NONE);
@@ -129,7 +130,7 @@ class SnappingLawsTest {
         assertThat(Math.abs(dot)).isLessThanOrEqualTo(SQUARE * Math.hypot(dx, dy) * last.distanceTo(snapped.at()));
     }
 
-    @Property(tries = 500, maxDiscardRatio = MOST_BESIDE)
+    @Property(seed = Laws.SEED, tries = 500, maxDiscardRatio = MOST_BESIDE)
     void anEdgeIsMetWithinRounding(@ForAll long seed) {
         Case c = Case.of(seed);
         Snapped snapped = c.snapped(Held.NONE);
@@ -145,7 +146,7 @@ class SnappingLawsTest {
         assertThat(offM).isLessThan(1e-9);
     }
 
-    @Property(tries = 500)
+    @Property(seed = Laws.SEED, tries = 500)
     void shiftKeepsToStepsOf45Degrees(@ForAll long seed) {
         Case c = Case.of(seed);
         Assume.that(!c.drawn().isEmpty());
@@ -156,7 +157,7 @@ class SnappingLawsTest {
         assertThat(Math.abs(steps - Math.rint(steps))).isLessThan(1e-9);
     }
 
-    @Property(tries = 200)
+    @Property(seed = Laws.SEED, tries = 200)
     void theSameIsDrawnToTheSamePlace(@ForAll long seed) {
         assertThat(Case.of(seed).snapped(Held.NONE)).isEqualTo(Case.of(seed).snapped(Held.NONE));
     }

@@ -13,9 +13,9 @@ class CorePlacementTest {
 
     @Test
     void aCoreStandsAtTheCentreOfGravity() {
-        Cores cores = CorePlacement.atCentres(whole(Grounds.at(100, 200, 4, (column, row) -> true)));
-        assertThat(cores.xM(0)).isCloseTo(100.02, within(1e-9));
-        assertThat(cores.yM(0)).isCloseTo(200.02, within(1e-9));
+        Cores cores = CorePlacement.atCentres(whole(Grounds.at(100, 200, 5, (column, row) -> true)));
+        assertThat(cores.xM(0)).isCloseTo(100.025, within(1e-9));
+        assertThat(cores.yM(0)).isCloseTo(200.025, within(1e-9));
     }
 
     @Test
@@ -26,6 +26,21 @@ class CorePlacementTest {
         Cores cores = CorePlacement.atCentres(whole(ring));
         assertThat(cores.xM(0)).isCloseTo(0.5 * Grounds.CELL_M, within(1e-9));
         assertThat(cores.yM(0)).isCloseTo(3.5 * Grounds.CELL_M, within(1e-9));
+    }
+
+    @Test
+    void aCentreOnTheLineBetweenGroundAndNoneStaysOnTheGround() {
+        // one cell in the west and a column of five three cells east of it: the centre lies on the column's west side
+        for (int shift = 0; shift < 100; shift++) {
+            Ground ground = Grounds.at(
+                    329280.37 + shift * Grounds.CELL_M,
+                    4425363.806,
+                    5,
+                    (column, row) -> column == 3 || (column == 0 && row == 2));
+            double columns = (CorePlacement.atCentres(whole(ground)).xM(0) - ground.xM(0.0)) / Grounds.CELL_M;
+            assertThat(columns).isCloseTo(2.5, within(2e-6));
+            assertThat(ground.cellCovering(columns, 2)).isNotEqualTo(Ground.NONE);
+        }
     }
 
     @Test

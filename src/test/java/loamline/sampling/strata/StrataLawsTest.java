@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import loamline.Laws;
 import loamline.sampling.strata.Grounds.Shape;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -21,7 +22,7 @@ class StrataLawsTest {
         return Grounds.shapes();
     }
 
-    @Property(tries = TRIES)
+    @Property(seed = Laws.SEED, tries = TRIES)
     void everyCellHasOneStratumAndStrataDifferByAtMostOneCell(
             @ForAll("shapes") Shape shape, @ForAll @IntRange(min = 1, max = 16) int k, @ForAll long seed) {
         Ground ground = Grounds.of(SIZE, shape);
@@ -37,7 +38,7 @@ class StrataLawsTest {
         assertThat(seen).containsOnly(1);
     }
 
-    @Property(tries = TRIES)
+    @Property(seed = Laws.SEED, tries = TRIES)
     void theSamePlanComesBackAndMovesWithTheGround(
             @ForAll("shapes") Shape shape, @ForAll @IntRange(min = 1, max = 16) int k, @ForAll long seed) {
         Strata here = EqualAreaStrata.divide(Grounds.of(SIZE, shape), k, seed);
@@ -51,7 +52,7 @@ class StrataLawsTest {
                 .isEqualTo(CorePlacement.atRandom(here, seed).xM(0));
     }
 
-    @Property(tries = TRIES)
+    @Property(seed = Laws.SEED, tries = TRIES)
     void coresLieOnTheirStratumAndApart(
             @ForAll("shapes") Shape shape, @ForAll @IntRange(min = 1, max = 16) int k, @ForAll long seed) {
         Strata strata = EqualAreaStrata.divide(Grounds.of(SIZE, shape), k, seed);
@@ -67,7 +68,7 @@ class StrataLawsTest {
         }
     }
 
-    @Property(tries = TRIES)
+    @Property(seed = Laws.SEED, tries = TRIES)
     void sparesLieOnTheirStratumClearOfAllCores(
             @ForAll("shapes") Shape shape, @ForAll @IntRange(min = 1, max = 16) int k, @ForAll long seed) {
         Strata strata = EqualAreaStrata.divide(Grounds.of(SIZE, shape), k, seed);
@@ -83,7 +84,7 @@ class StrataLawsTest {
         }
     }
 
-    @Property(tries = TRIES)
+    @Property(seed = Laws.SEED, tries = TRIES)
     void brokenStrataAreThoseThatAWalkFromOneOfTheirCellsDoesNotFill(
             @ForAll("shapes") Shape shape, @ForAll @IntRange(min = 1, max = 16) int k, @ForAll long seed) {
         Strata strata = EqualAreaStrata.divide(Grounds.of(SIZE, shape), k, seed);

@@ -3,6 +3,7 @@ package loamline.sampling.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -21,7 +22,7 @@ class AscentTest {
         assertThat(bound / optimum).isCloseTo(0.99605, within(1e-5));
     }
 
-    @Property(tries = 200)
+    @Property(seed = Laws.SEED, tries = 200)
     void leavesThePricesThatGiveTheBound(
             @ForAll @IntRange(min = 4, max = 8) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);

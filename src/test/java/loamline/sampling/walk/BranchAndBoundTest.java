@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class BranchAndBoundTest {
-    @Property(tries = 300)
+    @Property(seed = Laws.SEED, tries = 300)
     void provesTheShortestRoundEvenFromALongOne(
             @ForAll @IntRange(min = 3, max = 9) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);
@@ -21,7 +22,7 @@ class BranchAndBoundTest {
         assertThat(tour.lowerBoundM()).isLessThanOrEqualTo(shortest * (1 + OneTree.ROUNDING));
     }
 
-    @Property(tries = 50)
+    @Property(seed = Laws.SEED, tries = 50)
     void agreesWithHeldKarp(@ForAll @IntRange(min = 10, max = 14) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);
         Tour tour = BranchAndBound.prove(distances, IntStream.range(0, stops).toArray());
@@ -32,7 +33,7 @@ class BranchAndBoundTest {
     }
 
     /** A start that is hardly too long leaves little room between true bounds and false ones. */
-    @Property(tries = 300)
+    @Property(seed = Laws.SEED, tries = 300)
     void provesTheShortestRoundFromOneNearlyAsShort(
             @ForAll @IntRange(min = 10, max = 13) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -13,7 +14,7 @@ class HeldKarpTest {
     /** Sums of nine legs of length 1 or 10 at most, in another order. */
     private static final double ROUNDING = 1e-13;
 
-    @Property(tries = 300)
+    @Property(seed = Laws.SEED, tries = 300)
     void findsARoundAsShortAsTheShortestOfAll(
             @ForAll @IntRange(min = 1, max = 9) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -31,7 +32,7 @@ class LocalSearchTest {
         assertThat(cycle).containsExactly(2, 3, 7, 0, 4, 5, 6, 1);
     }
 
-    @Property(tries = 200)
+    @Property(seed = Laws.SEED, tries = 200)
     void keepsAllStopsAndMakesNothingLonger(
             @ForAll @IntRange(min = 5, max = 30) int stops, @ForAll long seed, @ForAll Layout layout) {
         LocalSearch search = new LocalSearch(stops, layout.of(stops, seed).toRowMajor());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Random;
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -32,7 +33,7 @@ class OneTreeTest {
         assertThat(tree.cycle()).containsExactly(0, 2, 1);
     }
 
-    @Property(tries = 300)
+    @Property(seed = Laws.SEED, tries = 300)
     void isNeverLongerThanTheShortestRoundWhateverThePrices(
             @ForAll @IntRange(min = 3, max = 8) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);
@@ -74,7 +75,7 @@ class OneTreeTest {
         assertThat(replaced[21]).isEqualTo(replaced[9]);
     }
 
-    @Property(tries = 200)
+    @Property(seed = Laws.SEED, tries = 200)
     void roundsWithALegAreLongerByWhatItAddsToTheTree(
             @ForAll @IntRange(min = 4, max = 8) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import loamline.Laws;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -47,7 +48,7 @@ class TourSolverTest {
         assertThat(solve(rows)).isEqualTo(new Tour(List.of(0, 2, 1, 3), 4, 4));
     }
 
-    @Property(tries = 60)
+    @Property(seed = Laws.SEED, tries = 60)
     void everyTourIsProvenOrBoundedAndHoldsItsOwnLength(
             @ForAll @IntRange(min = 1, max = 30) int stops, @ForAll long seed, @ForAll Layout layout) {
         DistanceMatrix distances = layout.of(stops, seed);
