@@ -8,7 +8,6 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import loamline.desk.session.Session;
-import loamline.desk.session.Session.Ahead;
 import loamline.desk.session.Work;
 import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
@@ -37,6 +36,7 @@ final class Window {
         this.program = program;
         this.asking = asking;
         session = Session.resting(first, Work.ofWindow());
+        session.begin();
         desk = new Desk(session, Home.ofUser(), asking, Later.byTheClock(), Platform::runLater);
         look = new Look(desk.settings());
         shell = new Shell(first.name(), desk.settings().get().folded().contains(Interior.FACTS));
@@ -56,13 +56,11 @@ final class Window {
      */
     void show(Optional<Path> file) {
         stage.show();
-        Ahead ahead = Ahead.of(session.shown().get());
-        FirstFrame.then(() -> furnish(file, ahead));
+        FirstFrame.then(() -> furnish(file));
     }
 
-    private void furnish(Optional<Path> file, Ahead ahead) {
+    private void furnish(Optional<Path> file) {
         desk.start(file);
-        session.begin(ahead);
         stage.titleProperty().bind(desk.store().title());
         stage.focusedProperty().addListener((o, before, now) -> desk.store().lookAtDisk());
         stage.setOnCloseRequest(request -> {

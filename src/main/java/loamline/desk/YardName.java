@@ -33,7 +33,7 @@ final class YardName extends StackPane {
         field.setPromptText(NONE);
         field.setOnAction(e -> take());
         field.focusedProperty().addListener((o, before, now) -> {
-            if (!now && field.isVisible()) {
+            if (!now && isEditing()) {
                 take();
             }
         });
@@ -43,7 +43,6 @@ final class YardName extends StackPane {
                 e.consume();
             }
         });
-        getChildren().addAll(label, field);
         InvalidationListener changed = o -> show();
         session.shown().addListener(changed);
         show();
@@ -53,10 +52,13 @@ final class YardName extends StackPane {
     /** Begins to edit. */
     void edit() {
         field.setText(session.shown().get().name());
-        label.setVisible(false);
-        field.setVisible(true);
+        getChildren().setAll(field);
         field.requestFocus();
         field.selectAll();
+    }
+
+    private boolean isEditing() {
+        return getChildren().contains(field);
     }
 
     private void take() {
@@ -67,8 +69,7 @@ final class YardName extends StackPane {
     }
 
     private void close() {
-        field.setVisible(false);
-        label.setVisible(true);
+        getChildren().setAll(label);
     }
 
     private void show() {

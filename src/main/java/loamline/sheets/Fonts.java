@@ -32,14 +32,12 @@ public final class Fonts implements TextMeasure {
 
     private final Map<Face, TrueTypeFont> faces = new EnumMap<>(Face.class);
 
-    /** @throws UncheckedIOException if the class path lacks the fonts */
-    public Fonts() {
-        faces.put(Face.REGULAR, load("DejaVuSansCondensed.ttf"));
-        faces.put(Face.BOLD, load("DejaVuSansCondensed-Bold.ttf"));
-        faces.put(Face.OBLIQUE, load("DejaVuSansCondensed-Oblique.ttf"));
-    }
-
-    private static TrueTypeFont load(String file) {
+    private static TrueTypeFont load(Face face) {
+        String file = switch (face) {
+            case REGULAR -> "DejaVuSansCondensed.ttf";
+            case BOLD -> "DejaVuSansCondensed-Bold.ttf";
+            case OBLIQUE -> "DejaVuSansCondensed-Oblique.ttf";
+        };
         try (InputStream in = Fonts.class.getResourceAsStream(FOLDER + file)) {
             if (in == null) {
                 throw new IOException("no " + FOLDER + file + " on the class path");
@@ -52,12 +50,9 @@ public final class Fonts implements TextMeasure {
         }
     }
 
+    /** @throws UncheckedIOException if the class path lacks the font */
     TrueTypeFont face(Face face) {
-        TrueTypeFont font = faces.get(face);
-        if (font == null) {
-            throw new IllegalStateException("every cut is loaded: " + face);
-        }
-        return font;
+        return faces.computeIfAbsent(face, Fonts::load);
     }
 
     @Override

@@ -16,10 +16,10 @@ final class CheckWords {
     /** Beyond this share of the half width from the middle, a point lies in the north, east and so on. */
     private static final double MIDDLE_SHARE = 1.0 / 3;
 
-    private final Optional<Projection> projection;
+    private final Optional<LonLat> origin;
 
     CheckWords(Yard yard) {
-        projection = yard.frame().origin().map(Projection::new);
+        origin = yard.frame().origin();
     }
 
     /** Kind and name, as in {@code turf “front”}. */
@@ -36,10 +36,10 @@ final class CheckWords {
     }
 
     String coordinates(Point p) {
-        if (projection.isEmpty()) {
+        if (origin.isEmpty()) {
             return String.format(Locale.ROOT, "[%.2f, %.2f]", p.x(), p.y());
         }
-        LonLat place = projection.get().toEarth(p);
+        LonLat place = new Projection(origin.get()).toEarth(p); // not made ahead: a yard in order needs none
         return String.format(Locale.ROOT, "[%.7f, %.7f]", place.lonDeg(), place.latDeg());
     }
 

@@ -47,26 +47,32 @@ final class ValueCheck {
 
     private static List<Problem> gate(int index, Barrier barrier, Barrier.Opening gate) {
         double lengthM = barrier.line().lengthM();
-        String which = "the gate at " + CheckWords.length(gate.atM()) + " of this "
-                + barrier.barrier().word();
         if (!(gate.widthM() > 0)) {
             return List.of(Problem.error(
-                    "GATE_WIDTH", Where.feature(index), which + " has no width and stays shut: give its width"));
+                    "GATE_WIDTH",
+                    Where.feature(index),
+                    which(barrier, gate) + " has no width and stays shut: give its width"));
         }
         double pastM = Math.max(-gate.atM(), gate.atM() - lengthM);
         if (pastM > GATE_SLACK_M) {
             return List.of(Problem.error(
                     "GATE_BEYOND_FENCE",
                     Where.feature(index),
-                    which + " lies off its line, which is " + CheckWords.length(lengthM)
+                    which(barrier, gate) + " lies off its line, which is " + CheckWords.length(lengthM)
                             + " long; nobody can pass: move it"));
         }
         if (pastM + gate.widthM() / 2 > GATE_SLACK_M) {
             return List.of(Problem.warning(
                     "GATE_BEYOND_FENCE",
                     Where.feature(index),
-                    which + " reaches past the end of its line; only the part on the line is open: move it"));
+                    which(barrier, gate)
+                            + " reaches past the end of its line; only the part on the line is open: move it"));
         }
         return List.of();
+    }
+
+    private static String which(Barrier barrier, Barrier.Opening gate) {
+        return "the gate at " + CheckWords.length(gate.atM()) + " of this "
+                + barrier.barrier().word();
     }
 }

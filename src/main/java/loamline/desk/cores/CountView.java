@@ -8,13 +8,25 @@ import javafx.scene.layout.VBox;
 
 /** How many cores are enough: a table with the number in force marked, and where its figures come from. */
 final class CountView extends VBox {
+    private int cores;
+
     CountView() {
         super(6);
         getStyleClass().add("why");
+        sceneProperty().addListener((o, before, now) -> fill());
     }
 
-    /** @param cores a bag, now */
-    void show(int cores) {
+    /** @param aBag cores a bag, now */
+    void show(int aBag) {
+        cores = aBag;
+        fill();
+    }
+
+    /** The figures are worked out only while they are to be seen. */
+    private void fill() {
+        if (getScene() == null) {
+            return;
+        }
         CoreCount count = CoreCount.of(cores);
         getChildren().setAll(wrapped("9 times in 10, a bag's mean is off by less than"), table(count));
         count.why().forEach(line -> getChildren().add(wrapped(line)));

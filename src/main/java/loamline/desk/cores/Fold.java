@@ -4,7 +4,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 
-/** Words that unfold something beneath them, and fold it away again. */
+/** Words that unfold something beneath them, and fold it away again; what is folded away costs no time. */
 final class Fold extends VBox {
     private final Node content;
 
@@ -13,15 +13,23 @@ final class Fold extends VBox {
         this.content = content;
         Hyperlink ask = new Hyperlink(words);
         ask.setOnAction(e -> {
-            content.setVisible(!content.isVisible());
+            if (isOpen()) {
+                getChildren().remove(content);
+            } else {
+                open();
+            }
             ask.setVisited(false); // the colour of a visited link says nothing here
         });
-        content.setVisible(false);
-        content.managedProperty().bind(content.visibleProperty());
-        getChildren().addAll(ask, content);
+        getChildren().add(ask);
+    }
+
+    private boolean isOpen() {
+        return getChildren().contains(content);
     }
 
     void open() {
-        content.setVisible(true);
+        if (!isOpen()) {
+            getChildren().add(content);
+        }
     }
 }

@@ -13,8 +13,10 @@ public final class RowView extends VBox {
     private final Label value = new Label();
     private final Label unit = new Label();
     private final VBox account = new VBox(6);
+    private Row row;
 
     public RowView(Row row) {
+        this.row = row;
         getStyleClass().add("fact");
         Label name = Words.wrapped(row.name());
         name.setMinWidth(0);
@@ -30,7 +32,6 @@ public final class RowView extends VBox {
         if (row.why().isPresent()) {
             line.getChildren().add(why(row.name()));
             account.getStyleClass().add("why");
-            getChildren().add(account);
         }
         show(row);
     }
@@ -41,16 +42,29 @@ public final class RowView extends VBox {
         why.setMinWidth(Region.USE_PREF_SIZE);
         why.setAccessibleText("Why " + name);
         why.setAccessibleHelp("Shows how this number came about");
-        account.visibleProperty().bind(why.selectedProperty());
-        account.managedProperty().bind(why.selectedProperty());
+        why.selectedProperty().addListener((o, before, now) -> {
+            if (now) {
+                getChildren().add(account);
+                explain();
+            } else {
+                getChildren().remove(account);
+            }
+        });
         return why;
     }
 
-    void show(Row row) {
+    void show(Row changed) {
+        row = changed;
         value.setText(row.value());
         value.setWrapText(row.why().isEmpty() && row.unit().isEmpty());
         unit.setText(row.unit());
         unit.setManaged(!row.unit().isEmpty());
+        if (getChildren().contains(account)) {
+            explain();
+        }
+    }
+
+    private void explain() {
         row.why()
                 .ifPresent(why -> account.getChildren()
                         .setAll(

@@ -254,14 +254,14 @@ public final class MapView extends Region {
         plan = now.get().plan().or(() -> plan);
         readout.origin(now.get().yard().frame().origin());
         layers.look(now.get().yard(), plan, found.get());
-        layerList.follow(now.get(), found.get(), palette);
         changed();
     }
 
+    /** The list of layers draws its signs while the picture is being drawn elsewhere. */
     private void changed() {
         content++;
-        session.results().get().ifPresent(results -> layerList.follow(results, found.get(), palette));
         refresh();
+        session.results().get().ifPresent(results -> layerList.follow(results, found.get(), palette));
     }
 
     /** Shows the window as it is now. */

@@ -51,16 +51,20 @@ final class Readout extends HBox {
         hint.setVisible(!words.isBlank());
     }
 
-    /** The yard's place on the earth; the projection is made in the background, which takes a moment the first time. */
+    /** The yard's place on the earth. */
     void origin(Optional<LonLat> changed) {
         if (!changed.equals(origin)) {
             origin = changed;
             earth.setText("");
-            projection = changed.map(at -> CompletableFuture.supplyAsync(() -> new Projection(at)));
+            projection = Optional.empty();
         }
     }
 
+    /** Where the pointer is; the projection is made in the background, which takes a moment the first time. */
     void pointer(Optional<Point> at, UnitSystem units) {
+        if (at.isPresent() && projection.isEmpty()) {
+            projection = origin.map(o -> CompletableFuture.supplyAsync(() -> new Projection(o)));
+        }
         place.setText(at.map(p -> ReadoutWords.place(p, units)).orElse(""));
         earth.setText(at.flatMap(p -> ready().map(to -> ReadoutWords.earth(to.toEarth(p))))
                 .orElse(""));

@@ -1,8 +1,6 @@
 package loamline.desk.session;
 
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -55,28 +53,11 @@ public final class Session {
         measure();
     }
 
-    /**
-     * Computes the yard of a resting session, unless that has begun.
-     *
-     * @param ahead what is being computed of a yard already; if it is of this one, that is what is waited for
-     */
-    public void begin(Ahead ahead) {
-        if (results.get().isEmpty() && ahead.yard().equals(shown.get())) {
-            work.latest(
-                    "plan", PLANNING, "Try again", progress -> ahead.results().get(), this::take);
-        } else if (results.get().isEmpty()) {
-            measure();
-        }
-    }
-
-    /** Results of a yard that are on their way before there is a session. */
-    public record Ahead(Yard yard, Future<Results> results) {
-        /** Begins to compute them. */
-        public static Ahead of(Yard yard) {
-            return new Ahead(
-                    yard,
-                    CompletableFuture.supplyAsync(() -> Results.ground(yard).planned()));
-        }
+    /** Computes the yard of a resting session in the background; nothing is told before all of it is known. */
+    public void begin() {
+        Yard yard = shown.get();
+        work.latest(
+                "plan", PLANNING, "Try again", progress -> Results.ground(yard).planned(), this::take);
     }
 
     /** Zones and problems are shown as soon as they are there; the cores are planned without waiting for that. */
