@@ -172,39 +172,60 @@ public final class Combine {
     }
 
     /**
-     * Joins outlines of one kind: what touches or overlaps becomes one part, what lies apart stays a part of its own.
-     * The first in the yard's order gives key, name and everything else.
+     * Joins features of one kind. Of outlines, what touches or overlaps becomes one part and what lies apart stays a
+     * part of its own; lines are joined end to end, fences with their gates. The first in the yard's order gives key,
+     * name, direction and everything else.
      *
-     * @return empty unless there are at least two, all outlines and of one kind, with ground between them
+     * @return empty unless there are at least two, of one kind, either outlines with ground in them or lines whose
+     *     ends meet
      */
     public static Optional<Outcome> join(Yard yard, Set<String> keys) {
         List<Feature> chosen = yard.features().stream()
                 .filter(feature -> keys.contains(feature.key()))
                 .toList();
-        if (!joins(chosen)) {
-            return Optional.empty();
-        }
-        Region all = Region.union(
-                chosen.stream().flatMap(Combine::outline).map(Region::of).toList());
-        if (all.isEmpty()) {
-            return Optional.empty();
-        }
-        Feature first = chosen.get(0);
-        Set<String> others = new HashSet<>(keys);
-        others.remove(first.key());
-        Yard changed = Edits.replace(yard, first.withShape(all.outline().map(Frame::onStep)));
-        return Optional.of(new Outcome(Edits.remove(changed, others), List.of(first.key())));
+        Optional<Feature> whole = joined(chosen);
+        return whole.map(one -> {
+            Set<String> others = new HashSet<>(keys);
+            others.remove(one.key());
+            return new Outcome(Edits.remove(Edits.replace(yard, one), others), List.of(one.key()));
+        });
     }
 
-    /** Whether features can be joined: two or more outlines of one kind. */
-    public static boolean joins(List<Feature> chosen) {
-        return chosen.size() > 1
-                && chosen.stream()
-                        .allMatch(feature -> outline(feature).findAny().isPresent())
-                && chosen.stream().map(Feature::kind).distinct().count() == 1;
+    private static Optional<Feature> joined(List<Feature> chosen) {
+        if (chosen.size() < 2 || chosen.stream().map(Feature::kind).distinct().count() > 1) {
+            return Optional.empty();
+        }
+        List<Polyline> lines = shapes(chosen, Polyline.class);
+        if (lines.size() == chosen.size()) {
+            return EndToEnd.of(lines).map(whole -> along(onSteps(whole), chosen));
+        }
+        List<Outline> outlines = shapes(chosen, Outline.class);
+        return outlines.size() < chosen.size()
+                ? Optional.empty()
+                : Optional.of(Region.union(outlines.stream().map(Region::of).toList()))
+                        .filter(all -> !all.isEmpty())
+                        .map(all -> chosen.get(0).withShape(all.outline().map(Frame::onStep)));
     }
 
-    private static Stream<Outline> outline(Feature feature) {
-        return feature.shape().stream().filter(Outline.class::isInstance).map(Outline.class::cast);
+    /** The first along the line of all, with the gates of all where they were. */
+    private static Feature along(Polyline whole, List<Feature> chosen) {
+        List<Barrier.Opening> gates = new ArrayList<>();
+        for (Feature feature : chosen) {
+            if (feature instanceof Barrier barrier) {
+                barrier.gates()
+                        .forEach(gate -> gates.add(new Barrier.Opening(
+                                whole.alongM(barrier.line().at(gate.atM())), gate.widthM(), gate.extras())));
+            }
+        }
+        Feature first = chosen.get(0).withShape(whole);
+        return first instanceof Barrier barrier ? barrier.withGates(gates) : first;
+    }
+
+    private static <S extends Shape> List<S> shapes(List<Feature> features, Class<S> sort) {
+        return features.stream()
+                .flatMap(feature -> feature.shape().stream())
+                .filter(sort::isInstance)
+                .map(sort::cast)
+                .toList();
     }
 }

@@ -112,6 +112,30 @@ class EditingTest {
     }
 
     @Test
+    void fencesAreJoinedEndToEndWithTheirGatesWhicheverWayTheyWereDrawn() {
+        Barrier a = fence(List.of(new Barrier.Opening(2, 1)), 4, 0, 0, 0);
+        Barrier b = (Barrier)
+                fence(List.of(new Barrier.Opening(1, 1)), 9, 5, 4, 5, 4.2, 0).withKey("b");
+        Barrier whole = (Barrier) Combine.join(yard(a, b), Set.of(a.key(), "b"))
+                .orElseThrow()
+                .yard()
+                .features()
+                .get(0);
+        assertThat(whole.line()).isEqualTo(line(9, 5, 4, 5, 4, 0, 0, 0));
+        assertThat(whole.gates().stream().map(Barrier.Opening::atM)).containsExactlyInAnyOrder(12.0, 1.0);
+        assertThat(whole.key()).isEqualTo(a.key());
+    }
+
+    @Test
+    void linesWhoseEndsLieApartAreNotJoined() {
+        Barrier a = fence(List.of(), 0, 0, 4, 0);
+        Barrier near = (Barrier) fence(List.of(), 4.3, 0, 9, 0).withKey("b");
+        Barrier far = (Barrier) fence(List.of(), 4.31, 0, 9, 0).withKey("b");
+        assertThat(Combine.join(yard(a, near), Set.of(a.key(), "b"))).isPresent();
+        assertThat(Combine.join(yard(a, far), Set.of(a.key(), "b"))).isEmpty();
+    }
+
+    @Test
     void onlyOutlinesOfOneKindAreJoined() {
         Building house = building(box(0, 0, 4, 4));
         assertThat(Combine.join(yard(FRONT, house), Set.of(FRONT.key(), house.key())))

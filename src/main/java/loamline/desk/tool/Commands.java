@@ -61,10 +61,7 @@ public final class Commands {
     public static final Command JOIN = new Command(
             "Join",
             "Ctrl+J",
-            context -> Optional.of(context.features())
-                    .filter(Combine::joins)
-                    .flatMap(chosen -> Combine.join(context.yard(), context.keys()))
-                    .map(joined -> outcome("join", context, joined)));
+            context -> Combine.join(context.yard(), context.keys()).map(joined -> outcome("join", context, joined)));
 
     public static final Command CUT_ALONG = new Command(
             "Cut along a line …", "X", context -> taking(context, LineTool.cutting(), Commands::isCuttable));
