@@ -80,14 +80,16 @@ record LimeReading(SampleTest test, double targetPh) {
 
     private Advice<LimeRate> smp(String method, double bufferPh, double depthM) {
         LimeTable table = LimeTable.of(test.tables(), "smp");
-        if (!table.reaches(targetPh)) {
-            return noColumn("the SMP table", "7.0, 6.5 and 6.0");
+        boolean organic = targetPh == LimeTable.ORGANIC_TARGET_PH && test.isOrganic();
+        String column = organic ? LimeTable.ORGANIC_TO_5_2 : LimeTable.column(targetPh);
+        if (!table.has(column)) {
+            return noColumn("the SMP table", "7.0, 6.5 and 6.0, and 5.2 for soil of more than 19 % organic matter");
         }
         if (bufferPh < table.least()) {
             return Advice.refused("the buffer pH lies below the SMP table, which ends at " + table.least()
                     + ": ask the laboratory for its own recommendation");
         }
-        double rate = table.rate(bufferPh, targetPh).orElse(0);
+        double rate = table.rate(bufferPh, column).orElse(0);
         Account account = inputs(
                 "rate = table(buffer pH, target)",
                 "buffer_pH",

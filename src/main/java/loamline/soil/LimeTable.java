@@ -35,7 +35,10 @@ public record LimeTable(List<NamedRow> rows) {
     /** The SMP table's column of pure, fine CaCO₃ to pH 7.0; the others are of agricultural limestone. */
     static final String PURE_TO_7 = "pure_to_7.0";
 
-    /** The SMP table's column of agricultural limestone on organic soil, which is limed to pH 5.2. */
+    /** What organic soil is limed to. */
+    static final double ORGANIC_TARGET_PH = 5.2;
+
+    /** The SMP table's column of agricultural limestone on organic soil. */
     static final String ORGANIC_TO_5_2 = "organic_to_5.2";
 
     /** The name of a target's column, such as {@code to_6.5}. */
@@ -48,7 +51,8 @@ public record LimeTable(List<NamedRow> rows) {
         return has(column(targetPh));
     }
 
-    private boolean has(String column) {
+    /** Whether it has a column of a name. */
+    boolean has(String column) {
         return rows.stream().anyMatch(row -> !row.text(column).isEmpty());
     }
 
