@@ -172,7 +172,7 @@ class SoilCommandTest {
                 .isEqualTo("laboratory");
         assertThat(text(out().resolve("soil.pdf")).replaceAll("\\s+", " "))
                 .contains("The laboratory’s own recommendation; ours is left open.")
-                .contains("The laboratory recommends 0.5 lb/1,000 ft²")
+                .contains("The laboratory recommends 0.50 lb/1,000 ft²")
                 .doesNotContain("Recommended P2O5");
     }
 
