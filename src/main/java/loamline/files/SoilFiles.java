@@ -2,6 +2,7 @@ package loamline.files;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import loamline.account.Account;
@@ -11,7 +12,9 @@ import loamline.soil.Exchange;
 import loamline.soil.Gypsum;
 import loamline.soil.Lime;
 import loamline.soil.Rating;
+import loamline.soil.Recommended;
 import loamline.soil.SampleResult;
+import loamline.soil.Saturation;
 import loamline.soil.Sodium;
 import loamline.soil.SoilReport;
 import loamline.soil.Sulfur;
@@ -40,7 +43,7 @@ public final class SoilFiles {
         members.put("date", sample.date().map(Object::toString).orElse(null));
         members.put("ratings", sample.ratings().stream().map(SoilFiles::rating).toList());
         members.put("texture", sample.texture().map(Texture::label).orElse(null));
-        members.put("exchange", exchange(sample.exchange()));
+        members.put("exchange", exchange(sample));
         members.put("salinity", sodium(sample.sodium()));
         members.put("lime", lime(sample.lime()));
         members.put("sulfur", sulfur(sample.sulfur()));
@@ -51,7 +54,16 @@ public final class SoilFiles {
         needs.put("P2O5Refused", refused(sample.needs().p2o5GM2()));
         needs.put("K2ORefused", refused(sample.needs().k2oGM2()));
         members.put("needs", needs);
+        members.put("recommended", recommended(sample.recommended()));
         members.put("cautions", sample.cautions());
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> recommended(Recommended laboratory) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("P2O5GM2", laboratory.p2o5GM2().orElse(null));
+        members.put("K2OGM2", laboratory.k2oGM2().orElse(null));
+        members.put("limeCceKgM2", laboratory.limeGM2().map(g -> g / 1000).orElse(null));
         return members;
     }
 
@@ -100,7 +112,8 @@ public final class SoilFiles {
         return number.isPresent() ? number.getAsDouble() : null;
     }
 
-    private static Map<String, @Nullable Object> exchange(Advice<Exchange> advice) {
+    private static Map<String, @Nullable Object> exchange(SampleResult sample) {
+        Advice<Exchange> advice = sample.exchange();
         Map<String, @Nullable Object> members = new LinkedHashMap<>();
         members.put("cecMeq100g", advice.value().map(Exchange::cecMeq).orElse(null));
         members.put("measured", advice.value().map(Exchange::measured).orElse(null));
@@ -113,7 +126,23 @@ public final class SoilFiles {
                         .keySet()
                         .forEach(cation -> saturation.put(cation.key(), e.saturationPct(cation))));
         members.put("saturationPct", saturation);
+        members.put(
+                "saturationRanges",
+                sample.saturations().stream().map(SoilFiles::saturation).toList());
         members.put("refused", refused(advice));
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> saturation(Saturation saturation) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("share", saturation.share());
+        members.put("value", saturation.value());
+        members.put("low", saturation.low());
+        members.put("high", orNull(saturation.high()));
+        members.put("place", saturation.place().name().toLowerCase(Locale.ROOT));
+        members.put("guideline", saturation.guideline());
+        members.put("source", saturation.origin().source().id());
+        members.put("status", saturation.origin().status());
         return members;
     }
 

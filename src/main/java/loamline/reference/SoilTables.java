@@ -29,6 +29,7 @@ public final class SoilTables {
             "soil-equivalents.csv",
             "soil-indexes.csv",
             "soil-plausible.csv",
+            "base-saturation.csv",
             "cec-by-texture.csv",
             "lime-methods.csv",
             "lime-tables.csv",

@@ -31,11 +31,16 @@ public final class SampleSize {
     public static int coresFor(double cvPct, double errorPct, double confidence) {
         requirePositive("cvPct", cvPct);
         requirePositive("errorPct", errorPct);
-        int n = Math.max(2, (int) Math.ceil(square(z(confidence) * cvPct / errorPct)));
+        int n = Math.max(2, (int) Math.ceil(coresByNormal(cvPct, errorPct, confidence)));
         while (n < MOST && n < square(t(n - 1, confidence) * cvPct / errorPct)) {
             n++;
         }
         return Math.min(n, MOST);
+    }
+
+    /** The same with the normal distribution, which the search starts from: (z · CV / E)², too few where it is small. */
+    static double coresByNormal(double cvPct, double errorPct, double confidence) {
+        return square(z(confidence) * cvPct / errorPct);
     }
 
     /** Standard error of the mean of n cores, per cent of the mean: CV / √n. */

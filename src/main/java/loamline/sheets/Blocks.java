@@ -45,17 +45,37 @@ record Blocks(TextMeasure text, Palette palette) {
 
     /** Words broken into lines. */
     Block paragraph(String words, Type type, Role role) {
-        return new Drawn(widthMm -> lineMm(type) * lines(words, type, widthMm).size(), (canvas, room) -> {
+        Lines lines = new Lines(words, type, text);
+        return new Drawn(widthMm -> lineMm(type) * lines.at(widthMm).size(), (canvas, room) -> {
             double baseline = room.topMm() + (lineMm(type) + text.capHeightMm(type)) / 2;
-            for (String line : lines(words, type, room.widthMm())) {
+            for (String line : lines.at(room.widthMm())) {
                 canvas.write(Run.plain(new Point(room.leftMm(), baseline), line, type, ink(role)));
                 baseline += lineMm(type);
             }
         });
     }
 
-    private List<String> lines(String words, Type type, double widthMm) {
-        return Typesetter.onLines(words, type, widthMm, text);
+    /** Words broken for a width, kept for the next who asks: a page asks several times for a height before it draws. */
+    private static final class Lines {
+        private final String words;
+        private final Type type;
+        private final TextMeasure text;
+        private double keptForMm = Double.NaN;
+        private List<String> kept = List.of();
+
+        Lines(String words, Type type, TextMeasure text) {
+            this.words = words;
+            this.type = type;
+            this.text = text;
+        }
+
+        List<String> at(double widthMm) {
+            if (keptForMm != widthMm) {
+                kept = Typesetter.onLines(words, type, widthMm, text);
+                keptForMm = widthMm;
+            }
+            return kept;
+        }
     }
 
     /** Words on one line, made smaller where they must be. */

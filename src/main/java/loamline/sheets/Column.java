@@ -93,8 +93,9 @@ final class Column {
         }
 
         private void place(Block block) {
-            parts.add(new Page.Placed(block, new PaperRect(body.leftMm(), top, body.widthMm(), heightMm(block))));
-            top += heightMm(block);
+            double heightMm = heightMm(block);
+            parts.add(new Page.Placed(block, new PaperRect(body.leftMm(), top, body.widthMm(), heightMm)));
+            top += heightMm;
         }
 
         void fill(Filler filler) {

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loamline.geometry.Point;
@@ -31,6 +32,8 @@ public final class Fonts implements TextMeasure {
     private static final double TAIL_EMS = 0.22;
 
     private final Map<Face, TrueTypeFont> faces = new EnumMap<>(Face.class);
+    /** Width of each character met so far as it is set, in units of its face; 0 for what is left out. */
+    private final Map<Face, Map<Integer, Integer>> advances = new EnumMap<>(Face.class);
 
     private static TrueTypeFont load(Face face) {
         String file = switch (face) {
@@ -57,14 +60,30 @@ public final class Fonts implements TextMeasure {
 
     @Override
     public double widthMm(String words, Type type) {
+        Face face = type.face();
+        Map<Integer, Integer> known = advances.computeIfAbsent(face, f -> new HashMap<>());
+        long units = 0;
+        int c;
+        for (int i = 0; i < words.length(); i += Character.charCount(c)) {
+            c = words.codePointAt(i);
+            units += known.computeIfAbsent(c, code -> advance(code, face));
+        }
         try {
-            TrueTypeFont font = face(type.face());
+            return (double) units / face(face).getUnitsPerEm() * type.sizeMm();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private int advance(int code, Face face) {
+        try {
+            TrueTypeFont font = face(face);
             CmapLookup glyphs = font.getUnicodeCmapLookup();
-            double units = 0;
-            for (int c : printable(words, type.face()).codePoints().toArray()) {
+            int units = 0;
+            for (int c : printable(Character.toString(code), face).codePoints().toArray()) {
                 units += font.getAdvanceWidth(glyphs.getGlyphId(c));
             }
-            return units / font.getUnitsPerEm() * type.sizeMm();
+            return units;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

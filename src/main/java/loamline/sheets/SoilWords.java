@@ -19,7 +19,9 @@ import loamline.soil.LabUnit;
 import loamline.soil.LabValue;
 import loamline.soil.Lime;
 import loamline.soil.Rating;
+import loamline.soil.Recommended;
 import loamline.soil.SampleResult;
+import loamline.soil.Saturation;
 import loamline.soil.Sulfur;
 import loamline.soil.Texture;
 
@@ -54,6 +56,8 @@ record SoilWords(SampleResult sample, Figures figures) {
             case ZN -> "Zinc, Zn";
             case CU -> "Copper, Cu";
             case B -> "Boron, B";
+            case AL -> "Aluminum, Al";
+            case PB -> "Lead, Pb";
             case PH -> "pH";
             case BUFFER_PH -> "Buffer pH";
             case OM -> "Organic matter";
@@ -62,6 +66,9 @@ record SoilWords(SampleResult sample, Figures figures) {
             case ACIDITY -> "Acidity";
             case CARBONATE -> "Free carbonate";
             case LBC -> "Lime buffer capacity";
+            case REC_P2O5 -> "Recommended P2O5";
+            case REC_K2O -> "Recommended K2O";
+            case REC_LIME -> "Recommended lime";
             default ->
                 Character.toUpperCase(element.key().charAt(0)) + element.key().substring(1);
         };
@@ -161,21 +168,22 @@ record SoilWords(SampleResult sample, Figures figures) {
         sample.lime().value().ifPresent(lime -> rows.add(lime(lime)));
         sample.sulfur().value().filter(s -> s.kgM2() > 0).ifPresent(s -> rows.add(sulfur(s)));
         sample.gypsum().value().filter(g -> g.kgM2() > 0).ifPresent(g -> rows.add(gypsum(g)));
-        nutrient("P2O5 (phosphate)", sample.needs().p2o5GM2()).ifPresent(rows::add);
-        nutrient("K2O (potash)", sample.needs().k2oGM2()).ifPresent(rows::add);
+        Recommended laboratory = sample.recommended();
+        nutrient("P2O5 (phosphate)", sample.needs().p2o5GM2(), laboratory.p2o5GM2())
+                .ifPresent(rows::add);
+        nutrient("K2O (potash)", sample.needs().k2oGM2(), laboratory.k2oGM2()).ifPresent(rows::add);
         return rows;
     }
 
     private Spread lime(Lime lime) {
         if (lime.productKgM2() == 0) {
+            String why = lime.method().equals("none needed") ? "The pH has reached its target." : lime.method() + ".";
             return new Spread(
-                    "lime",
-                    "none",
-                    "",
-                    lime.method().equals("none needed") ? "The pH has reached its target." : lime.method());
+                    "lime", "none", "", why + beside(sample.recommended().limeGM2()));
         }
         double gM2 = 1000 * lime.productKgM2();
-        String how = lime.method() + ". " + String.join(" ", lime.cautions());
+        String how =
+                lime.method() + "." + beside(sample.recommended().limeGM2()) + " " + String.join(" ", lime.cautions());
         return new Spread("lime", figures.dose(gM2), dressings(lime.dosesKgM2(), lime.monthsBetween()), how);
     }
 
@@ -201,11 +209,29 @@ record SoilWords(SampleResult sample, Figures figures) {
                 "gypsum (pure)", figures.dose(1000 * gypsum.kgM2()), "several", String.join(" ", gypsum.cautions()));
     }
 
-    private Optional<Spread> nutrient(String what, Advice<Double> need) {
+    private Optional<Spread> nutrient(String what, Advice<Double> need, Optional<Double> laboratoryGM2) {
+        if (need.account()
+                .filter(a -> a.inputs().containsKey("recommended_g_m2"))
+                .isPresent()) {
+            return need.value()
+                    .map(gM2 -> new Spread(
+                            what,
+                            gM2 == 0 ? "none" : figures.dose(gM2),
+                            gM2 == 0 ? "" : "over the season",
+                            "The laboratory’s own recommendation; ours is left open."));
+        }
+        String told = beside(laboratoryGM2);
         return need.value()
                 .map(gM2 -> gM2 == 0
-                        ? new Spread(what, "none", "", "The soil has enough.")
-                        : new Spread(what, figures.dose(gM2), "over the season", use(need)));
+                        ? new Spread(what, "none", "", "The soil has enough." + told)
+                        : new Spread(what, figures.dose(gM2), "over the season", use(need) + told));
+    }
+
+    /** The laboratory's own number, to be held against ours. */
+    private String beside(Optional<Double> laboratoryGM2) {
+        return laboratoryGM2
+                .map(gM2 -> " The laboratory recommends " + (gM2 == 0 ? "none" : figures.dose(gM2)) + ".")
+                .orElse("");
     }
 
     private String use(Advice<Double> need) {
@@ -240,9 +266,27 @@ record SoilWords(SampleResult sample, Figures figures) {
     String soil() {
         List<String> parts = new ArrayList<>();
         sample.texture().map(Texture::label).ifPresent(t -> parts.add("texture " + t));
-        sample.exchange().value().ifPresent(e -> parts.add(exchange(e)));
+        sample.exchange().value().ifPresent(e -> parts.add(exchange(e) + ranges()));
         sample.sodium().name().ifPresent(parts::add);
         return String.join(" · ", parts);
+    }
+
+    /** What is published about the shares of the exchange. */
+    private String ranges() {
+        return sample.saturations().isEmpty()
+                ? ""
+                : " ("
+                        + sample.saturations().stream()
+                                .map(s -> s.share() + " " + s.place().name().toLowerCase(Locale.ROOT) + " " + span(s)
+                                        + " of " + s.guideline())
+                                .collect(Collectors.joining(", "))
+                        + ")";
+    }
+
+    private static String span(Saturation s) {
+        String unit = s.share().contains(":") ? "" : " %";
+        return number(s.low())
+                + (s.high().isPresent() ? "–" + number(s.high().getAsDouble()) + unit : unit + " and more");
     }
 
     private static String percent(double pct) {

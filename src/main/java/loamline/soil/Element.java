@@ -16,6 +16,8 @@ public enum Element {
     ZN("Zn", Kind.NUTRIENT, "zinc"),
     CU("Cu", Kind.NUTRIENT, "copper"),
     B("B", Kind.NUTRIENT, "boron"),
+    AL("Al", Kind.NUTRIENT, "aluminum|aluminium"),
+    PB("Pb", Kind.NUTRIENT, "lead"),
     PH("pH", Kind.PH, ""),
     BUFFER_PH("bufferPH", Kind.PH, "bph|lime index"),
     OM("OM", Kind.SHARE, "organic matter"),
@@ -29,7 +31,13 @@ public enum Element {
     /** Free carbonate as CaCO₃. */
     CARBONATE("carbonate", Kind.SHARE, "CaCO3|free lime"),
     /** Lime buffer capacity: pure CaCO₃ that raises soil by one unit of pH. */
-    LBC("LBC", Kind.BUFFER_CAPACITY, "lime buffer capacity");
+    LBC("LBC", Kind.BUFFER_CAPACITY, "lime buffer capacity"),
+    /** Phosphate for the season, as the laboratory recommends it. */
+    REC_P2O5("recP2O5", Kind.RATE, "recommended P2O5"),
+    /** Potash for the season, as the laboratory recommends it. */
+    REC_K2O("recK2O", Kind.RATE, "recommended K2O"),
+    /** Lime as CaCO₃ equivalent, as the laboratory recommends it. */
+    REC_LIME("recLime", Kind.RATE, "recommended lime");
 
     /** What sort of quantity it is, and with that which units make sense. */
     public enum Kind {
@@ -42,7 +50,9 @@ public enum Element {
         CHARGE,
         CONDUCTIVITY,
         /** CaCO₃ on a mass of soil for a unit of pH. */
-        BUFFER_CAPACITY;
+        BUFFER_CAPACITY,
+        /** An amount to spread on an area. */
+        RATE;
 
         /** Units that a value of this kind may have. */
         public List<LabUnit> units() {
@@ -63,6 +73,7 @@ public enum Element {
                 case CHARGE -> List.of(LabUnit.MEQ_100G);
                 case CONDUCTIVITY -> List.of(LabUnit.DS_M);
                 case BUFFER_CAPACITY -> List.of(LabUnit.PPM);
+                case RATE -> List.of(LabUnit.LB_1000FT2, LabUnit.G_M2, LabUnit.LB_ACRE, LabUnit.KG_HA);
             };
         }
     }

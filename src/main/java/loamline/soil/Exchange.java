@@ -10,12 +10,14 @@ import loamline.account.Account;
 /**
  * The cations that a soil holds, and its capacity for them.
  *
+ * @param extractant what Ca, Mg, K and Na were taken out with
  * @param cecMeq capacity, meq/100 g: as the laboratory measured it, or by summation
  * @param measured whether the laboratory gave the capacity
  * @param cationsMeq Ca, Mg, K and Na where the test has them, meq/100 g
  * @param acidityMeq H and Al by the buffer, meq/100 g
  */
-public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cationsMeq, double acidityMeq) {
+public record Exchange(
+        Extractant extractant, double cecMeq, boolean measured, Map<Element, Double> cationsMeq, double acidityMeq) {
     private static final List<Element> CATIONS = List.of(Element.CA, Element.MG, Element.K, Element.NA);
     private static final List<Element> NEEDED = List.of(Element.CA, Element.MG, Element.K);
 
@@ -54,10 +56,10 @@ public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cat
         if (!cations.keySet().containsAll(NEEDED)) {
             return Advice.refused("Ca, Mg or K cannot be turned into meq/100 g: fill in what its unit lacks");
         }
-        return summed(test, cations);
+        return summed(test, extractant.get(), cations);
     }
 
-    private static Advice<Exchange> summed(SampleTest test, Map<Element, Double> cations) {
+    private static Advice<Exchange> summed(SampleTest test, Extractant extractant, Map<Element, Double> cations) {
         Optional<Double> measured =
                 test.lasting(Element.CEC).map(LabValue::value).filter(cec -> cec > 0);
         Advice<Double> acidity = Acidity.of(test);
@@ -81,7 +83,8 @@ public record Exchange(double cecMeq, boolean measured, Map<Element, Double> cat
         for (Map.Entry<Element, Double> cation : cations.entrySet()) {
             account = account.with(cation.getKey().key() + "_meq", cation.getValue());
         }
-        return Advice.given(new Exchange(cec, measured.isPresent(), cations, acid), account.with("acidity_meq", acid));
+        return Advice.given(
+                new Exchange(extractant, cec, measured.isPresent(), cations, acid), account.with("acidity_meq", acid));
     }
 
     private static Map<Element, Double> cations(SampleTest test, Extractant extractant) {

@@ -17,7 +17,19 @@ record LimeAdvice(SoilOptions options) {
 
     private static final double ADAMS_EVANS_MOST_LB_ACRE = 10_000;
 
+    /** By the method that the buffer allows; where none does, as the laboratory recommends. */
     Advice<Lime> of(SampleTest test, Advice<Exchange> exchange) {
+        Advice<Lime> ours = ours(test, exchange);
+        return ours.isGiven()
+                ? ours
+                : test.one(Element.REC_LIME)
+                        .map(value -> planned(
+                                new LimeReading(test, options.lime().targetPh()).laboratory(value, ours.reason()),
+                                exchange))
+                        .orElse(ours);
+    }
+
+    private Advice<Lime> ours(SampleTest test, Advice<Exchange> exchange) {
         Advice<Double> ph = test.waterPh();
         if (!ph.isGiven()) {
             return Advice.refused(ph.reason());

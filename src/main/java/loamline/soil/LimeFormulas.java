@@ -100,6 +100,14 @@ public final class LimeFormulas {
         return LB_ACRE_PER_MEQ * acidity;
     }
 
+    /**
+     * Effective neutralizing material that neutralises acidity, lb an acre: 400 for each meq/100 g, since a ton of pure
+     * lime that all works counts as 800. From memory of Missouri practice.
+     */
+    public static double enmLbAcre(double acidity) {
+        return fullLbAcre(acidity) * 800 / 2000;
+    }
+
     private static void require(boolean holds, String message) {
         if (!holds) {
             throw new IllegalArgumentException(message);

@@ -80,24 +80,30 @@ record LimeReading(SampleTest test, double targetPh) {
 
     private Advice<LimeRate> smp(String method, double bufferPh, double depthM) {
         LimeTable table = LimeTable.of(test.tables(), "smp");
-        if (!table.reaches(targetPh)) {
-            return noColumn("the SMP table", "7.0, 6.5 and 6.0");
+        boolean organic = targetPh == LimeTable.ORGANIC_TARGET_PH && test.isOrganic();
+        String column = organic ? LimeTable.ORGANIC_TO_5_2 : LimeTable.column(targetPh);
+        if (!table.has(column)) {
+            return noColumn("the SMP table", "7.0, 6.5 and 6.0, and 5.2 for soil of more than 19 % organic matter");
         }
         if (bufferPh < table.least()) {
             return Advice.refused("the buffer pH lies below the SMP table, which ends at " + table.least()
                     + ": ask the laboratory for its own recommendation");
         }
-        double rate = table.rate(bufferPh, targetPh).orElse(0);
+        double rate = table.rate(bufferPh, column).orElse(0);
+        Account account = inputs(
+                "rate = table(buffer pH, target)",
+                "buffer_pH",
+                bufferPh,
+                "A straight line between rows; none above the table’s first row, 6.8. Agricultural limestone of 90 % CCE,"
+                        + " copied from memory: hold it against the publication.");
+        OptionalDouble pure = table.rate(bufferPh, LimeTable.PURE_TO_7);
         return given(
                 method,
                 rate,
                 depthM,
-                inputs(
-                        "rate = table(buffer pH, target)",
-                        "buffer_pH",
-                        bufferPh,
-                        "A straight line between rows; none above the table’s first row, 6.8. Agricultural limestone of"
-                                + " 90 % CCE, copied from memory: hold it against the publication."));
+                targetPh == 7.0 && pure.isPresent()
+                        ? account.with("rate_of_pure_fine_CaCO3_ton_acre", pure.getAsDouble())
+                        : account);
     }
 
     private Advice<LimeRate> northCarolina(double bufferPh, double ph, double depthM) {
@@ -138,7 +144,8 @@ record LimeReading(SampleTest test, double targetPh) {
                 "woodruff",
                 LimeFormulas.fullLbAcre(acidity),
                 depthM,
-                inputs("rate = 1000 · 10 · (7.0 − buffer pH)", "buffer_pH", bufferPh));
+                inputs("rate = 1000 · 10 · (7.0 − buffer pH)", "buffer_pH", bufferPh)
+                        .with("ENM_lb_acre", LimeFormulas.enmLbAcre(acidity)));
     }
 
     private Advice<LimeRate> georgia(double capacity, double ph, double depthM) {
@@ -152,6 +159,15 @@ record LimeReading(SampleTest test, double targetPh) {
                                 capacity,
                                 "LBC must be the one at equilibrium.")
                         .with("pH", ph));
+    }
+
+    /** The laboratory's own rate, which is for the soil as it was sampled. */
+    LimeRate laboratory(LabValue value, String whyNotOurs) {
+        return new LimeRate(
+                method("laboratory"),
+                Recommended.limeLbM(value),
+                value.made().depthM().orElse(0),
+                Recommended.account(test, value, whyNotOurs));
     }
 
     private static Advice<LimeRate> noColumn(String table, String targets) {
@@ -174,11 +190,15 @@ record LimeReading(SampleTest test, double targetPh) {
         return Account.of(formula, note).with(symbol, value).with("target_pH", targetPh);
     }
 
-    private Advice<LimeRate> given(String method, double rate, double depthM, Account account) {
-        NamedRow row = test.tables().rows("lime-methods.csv").stream()
-                .filter(r -> r.text("method").equals(method))
+    private NamedRow method(String name) {
+        return test.tables().rows("lime-methods.csv").stream()
+                .filter(row -> row.text("method").equals(name))
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException(method + " is in no table"));
+                .orElseThrow(() -> new IllegalStateException(name + " is in no table"));
+    }
+
+    private Advice<LimeRate> given(String method, double rate, double depthM, Account account) {
+        NamedRow row = method(method);
         Account sourced = new Account(
                 account.formula(),
                 account.inputs(),

@@ -32,6 +32,15 @@ public record LimeTable(List<NamedRow> rows) {
         return row.number("reading");
     }
 
+    /** The SMP table's column of pure, fine CaCO₃ to pH 7.0; the others are of agricultural limestone. */
+    static final String PURE_TO_7 = "pure_to_7.0";
+
+    /** What organic soil is limed to. */
+    static final double ORGANIC_TARGET_PH = 5.2;
+
+    /** The SMP table's column of agricultural limestone on organic soil. */
+    static final String ORGANIC_TO_5_2 = "organic_to_5.2";
+
     /** The name of a target's column, such as {@code to_6.5}. */
     static String column(double targetPh) {
         return String.format(Locale.ROOT, "to_%.1f", targetPh);
@@ -39,7 +48,12 @@ public record LimeTable(List<NamedRow> rows) {
 
     /** Whether it has a column for a target. */
     public boolean reaches(double targetPh) {
-        return rows.stream().anyMatch(row -> !row.text(column(targetPh)).isEmpty());
+        return has(column(targetPh));
+    }
+
+    /** Whether it has a column of a name. */
+    boolean has(String column) {
+        return rows.stream().anyMatch(row -> !row.text(column).isEmpty());
     }
 
     double least() {
@@ -52,19 +66,24 @@ public record LimeTable(List<NamedRow> rows) {
 
     /** The rate in the table's unit; empty outside its readings or targets. */
     public OptionalDouble rate(double reading, double targetPh) {
-        if (!reaches(targetPh) || reading < least() - SAME_READING || reading > most() + SAME_READING) {
+        return rate(reading, column(targetPh));
+    }
+
+    /** The same from a column by its name. */
+    OptionalDouble rate(double reading, String column) {
+        if (!has(column) || reading < least() - SAME_READING || reading > most() + SAME_READING) {
             return OptionalDouble.empty();
         }
         int upper = 0;
         while (upper < rows.size() - 1 && reading(rows.get(upper)) < reading - SAME_READING) {
             upper++;
         }
-        double above = rows.get(upper).number(column(targetPh));
+        double above = rows.get(upper).number(column);
         double toUpper = reading(rows.get(upper)) - reading;
         if (toUpper <= SAME_READING || upper == 0) {
             return OptionalDouble.of(above);
         }
-        double below = rows.get(upper - 1).number(column(targetPh));
+        double below = rows.get(upper - 1).number(column);
         double share = toUpper / (reading(rows.get(upper)) - reading(rows.get(upper - 1)));
         return OptionalDouble.of(above + share * (below - above));
     }

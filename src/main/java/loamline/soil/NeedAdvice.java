@@ -10,12 +10,13 @@ import loamline.units.Factors;
 
 /** From a test to phosphorus and potassium to spread. */
 record NeedAdvice(SoilOptions options) {
+    private static final String CLIPPINGS_REMOVED = "clippings removed";
     private static final String USE = "Use is an upper bound: where clippings stay, the turf needs less.";
 
     Needs of(SampleTest test, List<Rating> ratings) {
         return new Needs(
-                advice(test, ratings, Element.P, "P2O5", Oxides.P2O5_PER_P),
-                advice(test, ratings, Element.K, "K2O", Oxides.K2O_PER_K));
+                Recommended.elseOf(advice(test, ratings, Element.P, "P2O5", Oxides.P2O5_PER_P), test, Element.REC_P2O5),
+                Recommended.elseOf(advice(test, ratings, Element.K, "K2O", Oxides.K2O_PER_K), test, Element.REC_K2O));
     }
 
     private Advice<Double> advice(
@@ -106,22 +107,28 @@ record NeedAdvice(SoilOptions options) {
 
     /** An amount that a guideline prints for a class. */
     private Optional<Advice<Double>> byClass(Rating rating, String oxide) {
-        String use = options.newLawn() ? "new" : "established";
+        List<String> uses = options.newLawn() ? List.of("new") : List.of("established", CLIPPINGS_REMOVED);
         return options.tables().rows("soil-rates.csv").stream()
                 .filter(row -> row.text("guideline").equals(rating.guideline()))
-                .filter(row ->
-                        row.text("nutrient").equals(oxide) && row.text("use").equals(use))
+                .filter(row -> row.text("nutrient").equals(oxide) && uses.contains(row.text("use")))
                 .filter(row -> rating.name().filter(row.text("class")::equals).isPresent())
                 .findFirst()
-                .map(row -> Advice.given(
-                        row.number("rate_lb_1000ft2") * Factors.G_M2_PER_LB_1000FT2,
-                        Account.of(
-                                        oxide + " = table(class, use)",
-                                        "A rate for the year; "
-                                                + options.tables().origin(row).status() + ".",
-                                        options.tables().origin(row).source())
-                                .with("class", row.text("class"))
-                                .with("use", use)
-                                .with("rate_lb_1000ft2", row.number("rate_lb_1000ft2"))));
+                .map(row ->
+                        Advice.given(row.number("rate_lb_1000ft2") * Factors.G_M2_PER_LB_1000FT2, account(row, oxide)));
+    }
+
+    private Account account(NamedRow row, String oxide) {
+        OptionalDouble most = row.numberOrNone("most_lb_1000ft2");
+        String note = (row.text("use").equals(CLIPPINGS_REMOVED) ? USE + " " : "")
+                + (most.isPresent() ? "The guideline gives a span, and its lower end is taken. " : "")
+                + "A rate for the year; " + options.tables().origin(row).status() + ".";
+        Account account = Account.of(
+                        oxide + " = table(class, use)",
+                        note,
+                        options.tables().origin(row).source())
+                .with("class", row.text("class"))
+                .with("use", row.text("use"))
+                .with("rate_lb_1000ft2", row.number("rate_lb_1000ft2"));
+        return most.isPresent() ? account.with("up_to_lb_1000ft2", most.getAsDouble()) : account;
     }
 }

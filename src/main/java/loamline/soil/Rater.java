@@ -71,6 +71,7 @@ record Rater(SoilTables tables, Optional<Guideline> named) {
             case BUFFER_PH, ACIDITY, LBC -> "read by the lime method, not rated";
             case CEC, SAND, SILT, CLAY, CARBONATE -> "describes the soil, not rated";
             case PH -> SampleTest.SALT_PH;
+            case REC_P2O5, REC_K2O, REC_LIME -> "the laboratory’s own recommendation, not rated";
             default ->
                 "no range is held for " + value.element().key() + " by "
                         + value.test().orElse("an unknown method") + ": it is shown, not rated";

@@ -13,7 +13,9 @@ import java.util.Optional;
  * @param date of the newest test; empty if none of its values has one
  * @param ratings every value of the newest test, in the order of the file
  * @param texture from sand, silt and clay; empty if not known
+ * @param saturations shares of the exchange for which a range is published; none where the exchange is refused
  * @param needs phosphorus and potassium to spread in the season
+ * @param recommended what the laboratory itself recommends
  * @param cautions what to know before acting, in sentences
  */
 public record SampleResult(
@@ -24,16 +26,19 @@ public record SampleResult(
         List<Rating> ratings,
         Optional<Texture> texture,
         Advice<Exchange> exchange,
+        List<Saturation> saturations,
         Sodium sodium,
         Advice<Lime> lime,
         Advice<Sulfur> sulfur,
         Advice<Gypsum> gypsum,
         Needs needs,
+        Recommended recommended,
         List<String> cautions) {
     public SampleResult {
         zones = List.copyOf(zones);
         labs = List.copyOf(labs);
         ratings = List.copyOf(ratings);
+        saturations = List.copyOf(saturations);
         cautions = List.copyOf(cautions);
     }
 

@@ -23,6 +23,8 @@ final class SampleTest {
     static final String SALT_PH = "this pH is in a salt solution and reads about 0.5 below pH in water (University of"
             + " Missouri Extension, 2020), for which the methods here are made: fill in pH in water";
 
+    private static final double ORGANIC_PCT = 19;
+
     private static final String NO_PH = "the test has no sound pH in water: fill in pH with its method";
 
     private final SoilTables tables;
@@ -168,6 +170,14 @@ final class SampleTest {
             return new Concentrations(tables).ph(water.get());
         }
         return Advice.refused(one(Element.PH).isPresent() ? SALT_PH : NO_PH);
+    }
+
+    /** Whether the soil counts as organic: loss on ignition above 19 %. University of Minnesota, texture and organic matter. */
+    boolean isOrganic() {
+        return lasting(Element.OM)
+                .flatMap(this::share)
+                .filter(pct -> pct > ORGANIC_PCT)
+                .isPresent();
     }
 
     /** Free carbonate, per cent, where the report has it. */

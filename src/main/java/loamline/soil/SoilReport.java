@@ -55,11 +55,13 @@ public record SoilReport(List<SampleResult> samples, List<Problem> problems) {
                 ratings,
                 test.texture(),
                 exchange,
+                exchange.value().map(e -> Saturation.of(e, options.tables())).orElse(List.of()),
                 sodium,
                 lime,
                 sulfur,
                 gypsum,
                 needs,
+                Recommended.of(test),
                 new Cautions(options).of(test, sodium, needs));
     }
 }

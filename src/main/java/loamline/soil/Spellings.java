@@ -46,6 +46,7 @@ record Spellings<T>(Map<String, T> byName) {
     static String plain(String text) {
         String lower = text.toLowerCase(Locale.ROOT)
                 .replace('³', '3')
+                .replace('²', '2')
                 .replace('₂', '2')
                 .replace('¹', '1')
                 .replace('⁻', '-')

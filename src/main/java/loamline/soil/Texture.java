@@ -25,6 +25,9 @@ public enum Texture {
     /** A sum of sand, silt and clay this far from 100 % is rounding; farther is a mistake in the report. */
     public static final double SUM_TOLERANCE_PCT = 1;
 
+    /** A sum this close to 100 % is 100 %: binary rounding of tenths must not move a point off a line between classes. */
+    private static final double SUM_ROUNDING_PCT = 1e-9;
+
     /** Coarse, middle and fine, as the tables of sulfur have them; common practice, no source. */
     public enum Group {
         SAND,
@@ -63,7 +66,7 @@ public enum Texture {
         if (!(sandPct >= 0 && siltPct >= 0 && clayPct >= 0 && Math.abs(sum - 100) <= SUM_TOLERANCE_PCT)) {
             return Optional.empty();
         }
-        double toWhole = 100 / sum;
+        double toWhole = Math.abs(sum - 100) < SUM_ROUNDING_PCT ? 1 : 100 / sum;
         return Optional.of(classOf(sandPct * toWhole, siltPct * toWhole, clayPct * toWhole));
     }
 

@@ -152,6 +152,42 @@ class SoilCommandTest {
     }
 
     @Test
+    void theLaboratorysOwnNumbersStandBesideOursOrInTheirPlace() throws IOException {
+        Path lab = lab("A,,pH,5.6,,,10,water,L,2027-04-01\n"
+                + "A,,P,9,ppm,Mehlich-3,10,,L,2027-04-01\n"
+                + "A,,K,88,ppm,modified Morgan,10,,L,2027-04-01\n"
+                + "A,,recP2O5,0.5,lb/1000 ft2,,,,L,2027-04-01\n"
+                + "A,,recK2O,4.8824,g/m²,,,,L,2027-04-01\n"
+                + "A,,recLime,50,lb/1000ft2,,,,L,2027-04-01\n");
+        assertThat(run(lab)).as(said).isZero();
+        JsonNode sample = json("soil.json").at("/samples/0");
+        assertThat(sample.at("/needs/K2OGM2").asDouble()).isEqualTo(4.8824);
+        assertThat(sample.at("/recommended/P2O5GM2").asDouble()).isCloseTo(0.5 * 4.8824, within(1e-4));
+        assertThat(sample.at("/needs/P2O5GM2").asDouble()).isGreaterThan(0.5 * 4.8824);
+        assertThat(sample.at("/lime/cceKgM2").asDouble()).isCloseTo(50 * 0.0048824, within(1e-5));
+        assertThat(json("accounts.json")
+                        .get("/samples/0/needs/K2OGM2")
+                        .at("/source/0")
+                        .asText())
+                .isEqualTo("laboratory");
+        assertThat(text(out().resolve("soil.pdf")).replaceAll("\\s+", " "))
+                .contains("The laboratory’s own recommendation; ours is left open.")
+                .contains("The laboratory recommends 0.50 lb/1,000 ft²")
+                .doesNotContain("Recommended P2O5");
+    }
+
+    @Test
+    void sharesOfTheExchangeStandBesideTheirRanges() throws IOException {
+        run(Path.of("demo-data/lab/thistlewick.csv"));
+        JsonNode ranges = json("soil.json").at("/samples/0/exchange/saturationRanges");
+        assertThat(ranges.findValuesAsText("share")).containsExactly("Ca", "Mg", "K", "Mg:K");
+        assertThat(ranges.at("/0/guideline").asText()).isEqualTo("ohio"); // Mehlich-3 has no range of its own
+        assertThat(ranges.at("/0/high").asDouble()).isEqualTo(80);
+        assertThat(ranges.at("/3/high").isNull()).isTrue();
+        assertThat(text(out().resolve("soil.pdf"))).contains("of ohio");
+    }
+
+    @Test
     void badArgumentsAreSaidAndNothingIsWritten() throws IOException {
         Path lab = lab("A,,pH,5.6,,,10,water,L,2027-04-01\n");
         for (String[] flags : List.of(

@@ -16,11 +16,21 @@ class SampleSizeTest {
         assertThat(SampleSize.coresFor(cvPct, errorPct, confidence)).isEqualTo(expected);
     }
 
+    @ParameterizedTest
+    @CsvSource({"30, 15, 0.90, 10.82", "30, 10, 0.95, 34.57", "10, 10, 0.95, 3.84", "18, 10, 0.90, 8.77"})
+    void startsFromTheNormalDistribution(double cvPct, double errorPct, double confidence, double expected) {
+        assertThat(SampleSize.coresByNormal(cvPct, errorPct, confidence)).isCloseTo(expected, within(0.005));
+    }
+
     @Test
     void fifteenCoresAtThirtyPerCent() {
         // 30/√15 = 7.75; t(14, 95 %) = 2.1448 gives 16.61
         assertThat(SampleSize.standardErrorPct(30, 15)).isCloseTo(7.75, within(0.005));
         assertThat(SampleSize.halfWidthPct(30, 15, 0.95)).isCloseTo(16.61, within(0.005));
+        // 1.96 · 7.75 = 15.18 by the normal distribution, which t becomes with very many cores
+        int many = 15_000_000;
+        double spread = 30 * Math.sqrt(many / 15.0);
+        assertThat(SampleSize.halfWidthPct(spread, many, 0.95)).isCloseTo(15.18, within(0.005));
     }
 
     @Test

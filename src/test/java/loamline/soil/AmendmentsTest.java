@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import loamline.reference.NamedRow;
 import loamline.reference.SoilTables;
+import loamline.units.Factors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,6 +61,33 @@ class AmendmentsTest {
         assertThat(Gypsum.sodiumToReplaceMeq(22, 10, 15)).isZero();
     }
 
+    /** Ali, section 8.7: the same rule in its US form, 1.7 short tons an acre-foot for each meq; one decimal is printed. */
+    @Test
+    void gypsumByTheRuleInShortTons() {
+        double tHa = Gypsum.ruleTHa(1, 12 * Factors.M_PER_IN);
+        assertThat(tHa / 10 / SoilMass.KG_M2_PER_LB_ACRE / 2000).isCloseTo(1.7, within(0.05));
+    }
+
+    /** Derived: 1 lb of sulfur neutralises 3.12 lb of CaCO₃; 1 % of it in a furrow slice takes 147 lb on 1,000 ft². */
+    @Test
+    void sulfurThatFreeCarbonateUsesUp() {
+        double lbAcre = SulfurAdvice.carbonateLbAcre(1);
+        assertThat(0.01 * SoilMass.FURROW_SLICE_LB_ACRE / lbAcre).isCloseTo(3.12, within(5e-3));
+        assertThat(lbAcre).isCloseTo(6407, within(1.0));
+        assertThat(lbAcre * LB_M_PER_LB_ACRE).isCloseTo(147, within(0.5));
+    }
+
+    /** Purdue: 5 lb at a time, 10 a year, above pH 7.5. Southern Lawns (second-hand): 218 to 436 lb/acre are 5 to 10 lb. */
+    @Test
+    void sulfurHasItsLimitsOnTurf() {
+        NamedRow cap = SoilTables.published().rows("sulfur-caps.csv").get(0);
+        assertThat(cap.number("most_lb_1000ft2")).isEqualTo(5);
+        assertThat(cap.number("most_year_lb_1000ft2")).isEqualTo(10);
+        assertThat(cap.number("act_above_ph")).isEqualTo(7.5);
+        assertThat(5 * 43.56).isCloseTo(218, within(0.5));
+        assertThat(10 * 43.56).isCloseTo(436, within(0.5));
+    }
+
     /** Oster, Shainberg & Abrol 1999, as given by North Dakota State University; value derived. */
     @Test
     void gypsumByOster() {
@@ -70,6 +99,12 @@ class AmendmentsTest {
     void gypsumByTheory() {
         assertThat(Gypsum.theoryLbAcre(1)).isCloseTo(1722, within(0.5));
         assertThat(Gypsum.theoryLbAcre(1) * LB_M_PER_LB_ACRE).isCloseTo(39.5, within(0.05));
+        double sixInches = Gypsum.theoryLbAcre(1) * 6 * Factors.M_PER_IN / SoilMass.FURROW_SLICE_M;
+        assertThat(sixInches).isCloseTo(1550, within(0.5));
+        assertThat(sixInches * LB_M_PER_LB_ACRE).isCloseTo(35.6, within(0.05));
+        // an acre-foot of 3,600,000 lb: 1.55 short tons; taken as 4,000,000 lb: 1.72, to which the rule of 1.7 belongs
+        assertThat(2 * sixInches / 2000).isCloseTo(1.55, within(5e-3));
+        assertThat(2 * Gypsum.theoryLbAcre(1) / 2000).isCloseTo(1.72, within(5e-3));
     }
 
     /** From memory of USDA Handbook 60; values derived. */

@@ -143,6 +143,9 @@ class LimeTest {
         assertThat(LimeFormulas.fullLbAcre(1)).isEqualTo(1000); // derived: 50.04 mg CaCO₃ a meq, 2,000,000 lb
         assertThat(1000 / 43.56).isCloseTo(22.96, within(5e-3));
         assertThat(LimeFormulas.woodruffAcidity(6.5)).isCloseTo(5, within(1e-9)); // from memory of Woodruff 1948
+        assertThat(LimeFormulas.woodruffAcidity(7.2)).isZero();
+        // from memory of Missouri practice: 800 lb ENM in a ton of lime, so 400 lb for each meq
+        assertThat(LimeFormulas.enmLbAcre(5)).isEqualTo(2000);
         assertThat(LimeFormulas.georgiaLbAcre(400, 5.5, 6.5)).isEqualTo(800); // derived from the definition
         assertThat(LimeFormulas.georgiaLbAcre(400, 6.6, 6.5)).isZero();
     }
@@ -206,6 +209,8 @@ class LimeTest {
         assertThat(Doses.split(230, 50))
                 .hasSize(5)
                 .allSatisfy(d -> assertThat(d).isEqualTo(46));
+        // the fifth of 460 lb falls 16 months after the first at Penn State's 4 months
+        assertThat(4 * (Doses.split(460, 100).size() - 1)).isEqualTo(16);
         assertThat(Doses.split(92, 50)).hasSize(2);
         assertThat(Doses.split(110, 100)).containsExactly(55.0, 55.0);
         assertThat(Doses.split(460, 100))

@@ -38,6 +38,39 @@ class TextureTest {
         assertThat(counts.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(5151);
     }
 
+    /** The same conditions leave no gap and no overlap on tenths; sums like 45.1 + 27.9 + 27 must not slip over a line. */
+    @Test
+    void tenthsOnTheLinesBetweenClassesKeepTheirClass() {
+        for (int sand : new int[] {200, 201, 449, 450, 451, 520, 521, 700, 701, 849, 850, 851, 900}) {
+            for (int clay = 0; clay <= 1000 - sand; clay++) {
+                assertTenths(sand, clay);
+            }
+        }
+        for (int clay : new int[] {69, 70, 119, 120, 199, 200, 269, 270, 271, 349, 350, 399, 400}) {
+            for (int sand = 0; sand <= 1000 - clay; sand++) {
+                assertTenths(sand, clay);
+            }
+        }
+        for (int clay = 0; clay <= 150; clay++) {
+            assertTenths(700 + clay, clay); // silt + 2 clay = 30
+        }
+        for (int clay = 0; clay <= 100; clay += 2) {
+            assertTenths(850 + clay / 2, clay); // silt + 1.5 clay = 15
+        }
+        for (int silt : new int[] {279, 280, 399, 400, 499, 500, 799, 800}) {
+            for (int clay = 0; clay <= 1000 - silt; clay++) {
+                assertTenths(1000 - silt - clay, clay);
+            }
+        }
+    }
+
+    private static void assertTenths(int sand, int clay) {
+        double silt = (1000 - sand - clay) / 10.0;
+        assertThat(Texture.of(sand / 10.0, silt, clay / 10.0))
+                .as("%d/%d tenths of sand and clay", sand, clay)
+                .contains(asPrinted(sand / 10.0, silt, clay / 10.0));
+    }
+
     /** The slow twin: every class tried by its own conditions, exactly one may hold. */
     private static Texture asPrinted(double sand, double silt, double clay) {
         Map<Texture, Boolean> holds = new EnumMap<>(Texture.class);
