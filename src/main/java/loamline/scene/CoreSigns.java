@@ -3,8 +3,10 @@ package loamline.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.geometry.Lines;
 import loamline.geometry.Point;
@@ -26,6 +28,9 @@ final class CoreSigns {
     static final double SPARE_MM = 1.75;
 
     private static final double CORE_LINE_MM = 0.4;
+    /** A locked core has a second outline, this many times as large. */
+    static final double LOCK_RING = 1.35;
+
     private static final double SPARE_LINE_MM = 0.22;
     private static final double STRATUM_LINE_MM = 0.18;
     /** A stratum's border within this of the zone's edge would double it. */
@@ -43,7 +48,18 @@ final class CoreSigns {
      *
      * @param words what stands in it
      */
-    record Dot(String id, String bag, CoreShape shape, String words, Point at, boolean spare) {}
+    record Dot(String id, String bag, CoreShape shape, String words, Point at, Sort sort) {
+        boolean spare() {
+            return sort == Sort.SPARE;
+        }
+    }
+
+    /** A locked core stays where it is when the others are planned again. */
+    enum Sort {
+        CORE,
+        LOCKED,
+        SPARE
+    }
 
     static void strata(Sketch sketch, CorePlan plan, List<Zone> zones) {
         List<Region> grounds = plan.composites().stream()
@@ -63,21 +79,27 @@ final class CoreSigns {
     static List<Dot> dots(Yard yard, Optional<CorePlan> plan) {
         List<String> bags = bags(yard, plan);
         if (plan.isPresent()) {
+            Set<String> locked =
+                    yard.all(Core.class).filter(Core::locked).map(Core::id).collect(Collectors.toSet());
             return plan.get().cores().stream()
                     .map(core -> dot(
                             bags,
                             core.composite(),
                             core.id(),
                             core.at(),
-                            core.spareOf().isPresent()))
+                            core.spareOf().isPresent() ? Sort.SPARE : sort(locked.contains(core.id()))))
                     .toList();
         }
         List<Dot> dots = new ArrayList<>();
         for (OwnCore own : OwnCore.of(yard)) {
-            dots.add(dot(bags, own.core(), false));
-            own.spares().forEach(spare -> dots.add(dot(bags, spare, true)));
+            dots.add(dot(bags, own.core(), sort(own.core().locked())));
+            own.spares().forEach(spare -> dots.add(dot(bags, spare, Sort.SPARE)));
         }
         return dots;
+    }
+
+    private static Sort sort(boolean locked) {
+        return locked ? Sort.LOCKED : Sort.CORE;
     }
 
     /** The bags in the order in which they take their shapes. */
@@ -92,17 +114,17 @@ final class CoreSigns {
         return Stream.concat(planned, kept).distinct().toList();
     }
 
-    private static Dot dot(List<String> bags, Core core, boolean spare) {
-        return dot(bags, core.composite(), core.id(), core.at(), spare);
+    private static Dot dot(List<String> bags, Core core, Sort sort) {
+        return dot(bags, core.composite(), core.id(), core.at(), sort);
     }
 
     /** The number alone tells a core where its shape tells the bag; where shapes repeat, the whole id. */
-    private static Dot dot(List<String> bags, String bag, String id, Point at, boolean spare) {
+    private static Dot dot(List<String> bags, String bag, String id, Point at, Sort sort) {
         int index = Math.max(0, bags.indexOf(bag));
         Matcher number = NUMBER.matcher(id);
         boolean shapeTells = index < CoreShape.values().length;
         String words = shapeTells && number.find() ? number.group(1) : id;
-        return new Dot(id, bag, CoreShape.ofBag(index), words, at, spare);
+        return new Dot(id, bag, CoreShape.ofBag(index), words, at, sort);
     }
 
     static void spares(Sketch sketch, List<Dot> dots, double radiusMm) {
@@ -128,6 +150,10 @@ final class CoreSigns {
             Path outline = dot.shape().path(radiusMm);
             Ink inside = sketch.ink(logged ? Role.INK : Role.PANEL);
             sketch.add(Layer.CORES, new Mark.Stamp(dot.at(), outline, Paint.both(inside, line)));
+            if (dot.sort() == Sort.LOCKED) {
+                Path ring = dot.shape().path(LOCK_RING * radiusMm);
+                sketch.add(Layer.CORES, new Mark.Stamp(dot.at(), ring, Paint.line(line)));
+            }
             Ink ink = sketch.ink(logged ? Role.PANEL : Role.INK);
             number(sketch, Layer.CORES, dot, radiusMm, new Label.Line(dot.words(), Type.bold(NUMBER_PT), ink));
             if (state == CoreState.REFUSED) {
@@ -146,7 +172,8 @@ final class CoreSigns {
         if (!line.words().isEmpty()) {
             sketch.write(layer, dot.at(), middle, new Label.Line(line.words(), fitting, line.ink()));
         }
-        sketch.block(dot.at(), dot.shape().box(radiusMm + CORE_LINE_MM / 2));
+        double reachMm = dot.sort() == Sort.LOCKED ? LOCK_RING * radiusMm : radiusMm;
+        sketch.block(dot.at(), dot.shape().box(reachMm + CORE_LINE_MM / 2));
     }
 
     /** Whether a sign placed here would touch a core. */

@@ -17,6 +17,7 @@ import loamline.geometry.Region;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
 import loamline.sampling.CorePlan.Walk;
+import loamline.scene.CoreSigns.Sort;
 import loamline.yard.Barrier;
 import loamline.yard.Cover;
 import loamline.yard.Extras;
@@ -96,23 +97,35 @@ public final class Legend {
 
     private static List<Entry> bags(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
         List<String> bags = CoreSigns.bags(yard, plan);
-        Set<String> shown =
-                CoreSigns.dots(yard, plan).stream().map(CoreSigns.Dot::bag).collect(Collectors.toSet());
+        List<CoreSigns.Dot> dots = CoreSigns.dots(yard, plan);
+        Set<String> shown = dots.stream().map(CoreSigns.Dot::bag).collect(Collectors.toSet());
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < bags.size(); i++) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", bags.get(i), CoreShape.ofBag(i), "", MIDDLE, false);
+            CoreSigns.Dot dot = new CoreSigns.Dot("", bags.get(i), CoreShape.ofBag(i), "", MIDDLE, Sort.CORE);
             if (shown.contains(dot.bag())) {
                 entries.add(drawn(
                         "bag " + dot.bag(), options, Layer.CORES, s -> CoreSigns.cores(s, List.of(dot), SIGN_MM)));
             }
         }
+        locked(dots, options).ifPresent(entries::add);
         return entries;
+    }
+
+    private static Optional<Entry> locked(List<CoreSigns.Dot> dots, SceneOptions options) {
+        CoreSigns.Dot dot = new CoreSigns.Dot("", "", CoreShape.DISC, "", MIDDLE, Sort.LOCKED);
+        return dots.stream().anyMatch(d -> d.sort() == Sort.LOCKED)
+                ? Optional.of(drawn(
+                        "locked",
+                        options,
+                        Layer.CORES,
+                        s -> CoreSigns.cores(s, List.of(dot), SIGN_MM / CoreSigns.LOCK_RING)))
+                : Optional.empty();
     }
 
     private static List<Entry> ofPlan(CorePlan plan, SceneOptions options) {
         List<Entry> entries = new ArrayList<>();
         if (plan.cores().stream().anyMatch(core -> core.spareOf().isPresent())) {
-            CoreSigns.Dot dot = new CoreSigns.Dot("", "", CoreShape.DISC, "", MIDDLE, true);
+            CoreSigns.Dot dot = new CoreSigns.Dot("", "", CoreShape.DISC, "", MIDDLE, Sort.SPARE);
             entries.add(drawn("spare", options, Layer.SPARES, s -> CoreSigns.spares(s, List.of(dot), 0.8 * SIGN_MM)));
         }
         if (!plan.walks().isEmpty()) {

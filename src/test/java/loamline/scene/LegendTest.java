@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import loamline.geometry.Box;
+import loamline.geometry.Point;
 import loamline.place.Frame;
 import loamline.sampling.CorePlan;
+import loamline.yard.Core;
+import loamline.yard.Extras;
 import loamline.yard.Yard;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +40,23 @@ class LegendTest {
                         "head, valve",
                         "keep away",
                         "trouble spot");
+    }
+
+    @Test
+    void aCoreThatIsLockedIsToldFromTheOthers() {
+        Core free = new Core("a", "A1", "A", "Front", new Point(5, 5), false, Extras.NONE);
+        Yard yard = Yard.empty("", Frame.local()).withFeatures(List.of(free));
+        Yard locked = yard.withFeatures(List.of(free.withLocked(true)));
+        assertThat(words(yard, Optional.empty(), OPTIONS)).containsExactly("bag A");
+        assertThat(words(locked, Optional.empty(), OPTIONS)).containsExactly("bag A", "locked");
+        assertThat(signs(locked)).isEqualTo(signs(yard) + 1);
+    }
+
+    /** How many signs the layer of cores has. */
+    private static long signs(Yard yard) {
+        return YardScene.of(yard, List.of(), Optional.empty(), OPTIONS)
+                .layer(Layer.CORES)
+                .size();
     }
 
     @Test
