@@ -68,6 +68,7 @@ public final class SeasonFiles {
         members.put("sample", zone.sample().map(s -> s.id()).orElse(null));
         members.put("need", amounts(n -> orEmpty(zone.need().get(n))));
         members.put("service", amounts(n -> OptionalDouble.of(zone.service().getOrDefault(n, 0.0))));
+        members.put("compost", amounts(n -> OptionalDouble.of(zone.compostGM2(n))));
         members.put("remaining", amounts(zone::remaining));
         members.put("surplus", amounts(zone::surplus));
         members.put("questions", zone.questions());

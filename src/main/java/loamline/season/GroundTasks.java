@@ -50,7 +50,8 @@ record GroundTasks(SeasonInputs inputs) {
                 .ifPresent(product -> tasks.add(wetting(zone, product)));
     }
 
-    private LocalDate day(ZoneSeason zone) {
+    /** When the ground is opened, covered or sown. */
+    LocalDate day(ZoneSeason zone) {
         boolean warm = zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
         LocalDate day = (warm ? WARM : COOL).atYear(inputs.options().from().getYear());
         return day.isBefore(inputs.options().from()) ? inputs.options().from() : day;
@@ -85,7 +86,7 @@ record GroundTasks(SeasonInputs inputs) {
         String phosphorus = p2o5.isPresent()
                 ? String.format(
                         Locale.ROOT,
-                        "It brings %.1f g P2O5 to a square metre: hold that against the soil test and the law.",
+                        "It brings %.1f g P2O5 to a square metre, which is taken off the need and counts for the law.",
                         p2o5.getAsDouble())
                 : "Compost brings phosphorus and can break a phosphorus law: ask for its P, moisture and weight before"
                         + " ordering.";

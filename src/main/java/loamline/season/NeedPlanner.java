@@ -52,6 +52,7 @@ final class NeedPlanner {
                 () -> found.questions()
                         .add(
                                 "no soil sample names this zone: phosphate, potash and lime are left open until one does"));
+        CompostCheck.question(target).ifPresent(found.questions()::add);
         return new ZoneSeason(
                 ground,
                 target,

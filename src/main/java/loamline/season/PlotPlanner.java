@@ -132,7 +132,7 @@ final class PlotPlanner {
         less(
                 most,
                 Quantity.P2O5,
-                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)));
+                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)) + compost(zone, day.date()));
         less(
                 most,
                 Quantity.K2O,
@@ -156,6 +156,11 @@ final class PlotPlanner {
                         .isPresent())
                 .mapToDouble(amount::apply)
                 .sum();
+    }
+
+    private double compost(ZoneSeason zone, LocalDate day) {
+        LocalDate laid = new GroundTasks(inputs).day(zone);
+        return Math.abs(ChronoUnit.DAYS.between(laid, day)) <= WINDOW_DAYS ? zone.compostGM2(Nutrient.P2O5) : 0;
     }
 
     private Set<Integer> usable(ZoneSeason zone, Calendar.Day day, boolean lime) {
@@ -207,7 +212,8 @@ final class PlotPlanner {
             return Range.atMost(0);
         }
         double year = law.capGM2("p2o5_year_lb").orElse(Double.POSITIVE_INFINITY)
-                - zone.service().getOrDefault(Nutrient.P2O5, 0.0);
+                - zone.service().getOrDefault(Nutrient.P2O5, 0.0)
+                - zone.compostGM2(Nutrient.P2O5);
         double left = Math.min(zone.remaining(Nutrient.P2O5).orElse(0), Math.max(0, year));
         return new Range(left * (1 - MET), Math.max(0, Math.min(left * (1 + MET), year)));
     }

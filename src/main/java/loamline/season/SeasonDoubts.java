@@ -14,6 +14,7 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
             problems.addAll(SoilReport.of(inputs.lab(), inputs.options().soil()).problems());
         }
         for (ZoneSeason zone : zones) {
+            problems.addAll(CompostCheck.of(inputs).problems(zone));
             zone.questions().forEach(words -> problems.add(Season.question(zone.name(), words)));
             planner.unplanned(zone)
                     .ifPresent(words -> problems.add(Problem.warning(

@@ -258,11 +258,12 @@ record SeasonWords(Season season, Figures figures) {
     private List<String> ledger(ZoneSeason zone, Nutrient nutrient, double need) {
         double brought = zone.service().getOrDefault(nutrient, 0.0);
         double over = zone.surplus(nutrient).orElse(0);
+        double compost = zone.compostGM2(nutrient);
         String so = over > NOTHING_GM2
                 ? figures.dose(over) + " more than it needs"
                 : needs(zone, nutrient)
                         ? "we add " + figures.dose(zone.remaining(nutrient).orElse(0))
-                        : "enough";
+                        : compost > NOTHING_GM2 ? "our compost brings " + figures.dose(compost) : "enough";
         return List.of(zone.name(), nutrient.word(), figures.dose(need), figures.dose(brought), so);
     }
 

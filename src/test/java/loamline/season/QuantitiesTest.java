@@ -71,7 +71,8 @@ class QuantitiesTest {
 
     @Test
     void onlyNitrogenThatTheLabelCallsSlowCountsAsSlow() {
-        // University of California IPM, reading a label: 0.5 ammoniacal + 15.1 urea + 11.9 other soluble + 0.5 insoluble
+        // University of California IPM, reading a label: 0.5 ammoniacal + 15.1 urea + 11.9 other soluble + 0.5
+        // insoluble
         assertThat(0.5 + 15.1 + 11.9 + 0.5).isCloseTo(28, within(1e-12));
         // derived: 1.8 % of the nitrogen is insoluble, so all but that is quick
         double slowPct = 100 * 0.5 / 28;
@@ -136,7 +137,8 @@ class QuantitiesTest {
 
     @Test
     void aRateIsOffBeyondFivePerCent() {
-        // University of Massachusetts, rotary spreader calibration: 20-5-10 at 1 lb N/M is 5.00 lb/M, 4.75 to 5.25 will do
+        // University of Massachusetts, rotary spreader calibration: 20-5-10 at 1 lb N/M is 5.00 lb/M, 4.75 to 5.25 will
+        // do
         assertThat(Quantities.product(1, 20)).isEqualTo(5);
         assertThat(5 * (1 - PlotPlanner.MET)).isCloseTo(4.75, within(1e-12));
         assertThat(5 * (1 + PlotPlanner.MET)).isCloseTo(5.25, within(1e-12));
@@ -160,7 +162,8 @@ class QuantitiesTest {
         // derived: 45 % bare over 3,000 ft²: 5.075 lb/M, 15.2 lb
         assertThat(Quantities.overseedRate(7, 0.45)).isCloseTo(5.075, within(1e-12));
         assertThat(3 * Quantities.overseedRate(7, 0.45)).isCloseTo(15.2, within(0.05));
-        // Nebraska Extension (second-hand): thickening takes half of new: tall fescue 6-8 and 3-4, bluegrass 2-3 and 1-1.5
+        // Nebraska Extension (second-hand): thickening takes half of new: tall fescue 6-8 and 3-4, bluegrass 2-3 and
+        // 1-1.5
         double[][] halves = {{6, 3}, {8, 4}, {2, 1}, {3, 1.5}};
         for (double[] half : halves) {
             assertThat(Quantities.overseedRate(half[0], 1)).isEqualTo(half[0]);

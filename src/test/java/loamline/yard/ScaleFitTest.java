@@ -53,7 +53,8 @@ class ScaleFitTest {
 
     @Test
     void threeCountsOfPacesGiveTheFactorThatTheirTextPrints() {
-        // an agricultural engineering text (second-hand): 200 ft paced as 62, 60 and 64: 3.2 ft a pace. Its mean of counts
+        // an agricultural engineering text (second-hand): 200 ft paced as 62, 60 and 64: 3.2 ft a pace. Its mean of
+        // counts
         // makes 3.226, the mean of ratios here 3.227
         ScaleFit fit = ScaleFit.of(image(along(62, 200), along(60, 200), along(64, 200)));
         assertThat(0.1 * fit.factor()).isCloseTo(3.2, within(0.05));

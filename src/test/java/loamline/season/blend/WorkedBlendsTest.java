@@ -37,10 +37,7 @@ class WorkedBlendsTest {
     /** Kilograms on a plot whose rates are weights: 1,000 g/m² to the kilogram. */
     private static Plot plot(double n, double p2o5, double k2o, List<Slot> slots) {
         return new Plot(
-                "lawn",
-                1,
-                Map.of(Quantity.N, about(n), Quantity.P2O5, about(p2o5), Quantity.K2O, about(k2o)),
-                slots);
+                "lawn", 1, Map.of(Quantity.N, about(n), Quantity.P2O5, about(p2o5), Quantity.K2O, about(k2o)), slots);
     }
 
     private static Range about(double kg) {
@@ -66,18 +63,17 @@ class WorkedBlendsTest {
 
     @Test
     void aLawnOfThreeAndAHalfThousandSquareFeetTakesThreeProducts() {
-        // a Minnesota Extension answer: 3.5 N, 1.75 P2O5, 3.5 K2O from 21-22-4, 32-0-4, 0-0-60: about 8 lb of the first,
+        // a Minnesota Extension answer: 3.5 N, 1.75 P2O5, 3.5 K2O from 21-22-4, 32-0-4, 0-0-60: about 8 lb of the
+        // first,
         // 5.6 of the second; exact, derived: 7.95, 5.72, 4.92
-        List<Material> list =
-                List.of(product("21-22-4", 21, 22, 4), product("32-0-4", 32, 0, 4), MURIATE);
+        List<Material> list = List.of(product("21-22-4", 21, 22, 4), product("32-0-4", 32, 0, 4), MURIATE);
         assertUsed(used(new Blend(list, List.of(plot(3.5, 1.75, 3.5, List.of(slot(9, Map.of())))))), 7.95, 5.72, 4.92);
     }
 
     @Test
     void aNeedOfAllThreeIsMetFromUreaPhosphateAndMuriate() {
         // derived: 1.0 N, 0.5 P2O5, 0.75 K2O: 1.748, 1.087, 1.25
-        Blend blend = new Blend(
-                List.of(UREA, DAP, MURIATE), List.of(plot(1, 0.5, 0.75, List.of(slot(9, Map.of())))));
+        Blend blend = new Blend(List.of(UREA, DAP, MURIATE), List.of(plot(1, 0.5, 0.75, List.of(slot(9, Map.of())))));
         assertUsed(used(blend), 1.748, 1.087, 1.25);
     }
 
