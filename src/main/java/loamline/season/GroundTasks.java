@@ -20,6 +20,10 @@ record GroundTasks(SeasonInputs inputs) {
     private static final MonthDay COOL = MonthDay.of(9, 1);
     /** Mid April to mid May: University of California IPM. */
     private static final MonthDay WARM = MonthDay.of(5, 1);
+    /** Seedlings need so many days before the first killing frost: from memory of extension practice. */
+    private static final int COOL_BEFORE_FROST_DAYS = 45;
+
+    private static final int WARM_BEFORE_FROST_DAYS = 60;
     /** Cores come days before seed. */
     private static final int CORE_BEFORE_DAYS = 1;
 
@@ -134,7 +138,7 @@ record GroundTasks(SeasonInputs inputs) {
                         Locale.ROOT,
                         "%.0f %% of the ground bare at the full rate, the rest at half of it",
                         100 * seed.bareShare().orElse(0)),
-                cautions(live)));
+                cautions(live, own, day)));
     }
 
     private static String part(Target.Part part) {
@@ -143,10 +147,17 @@ record GroundTasks(SeasonInputs inputs) {
                 : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
     }
 
-    private static List<String> cautions(double live) {
+    private List<String> cautions(double live, Grass own, LocalDate day) {
         List<String> cautions = new ArrayList<>();
         cautions.add("Half one way, half across it. Keep moist until it is up.");
         cautions.add("No pre-emergent herbicide before: read its label for the time to wait.");
+        int before = own.group().equals("warm") ? WARM_BEFORE_FROST_DAYS : COOL_BEFORE_FROST_DAYS;
+        inputs.options()
+                .firstFrost()
+                .map(frost -> frost.atYear(day.getYear()).minusDays(before))
+                .filter(day::isAfter)
+                .ifPresent(last -> cautions.add("Too near to the first frost: sow by " + last + ", " + before
+                        + " days before it (from memory of extension practice), or wait."));
         if (live == 1) {
             cautions.add("Weight of pure live seed: divide by purity and germination of the tag.");
         }

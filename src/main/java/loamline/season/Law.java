@@ -1,7 +1,6 @@
 package loamline.season;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loamline.reference.NamedRow;
@@ -42,10 +41,7 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
         if (row.isEmpty() || blackout("from").isEmpty()) {
             return false;
         }
-        MonthDay from = MonthDay.parse("--" + blackout("from"));
-        MonthDay to = MonthDay.parse("--" + blackout("to"));
-        MonthDay on = MonthDay.from(day);
-        return from.isAfter(to) ? !on.isBefore(from) || !on.isAfter(to) : !on.isBefore(from) && !on.isAfter(to);
+        return DaysOfYear.of(blackout("from"), blackout("to")).holds(day);
     }
 
     private String blackout(String end) {

@@ -1,7 +1,9 @@
 package loamline.season;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.soil.SoilReport;
@@ -21,6 +23,7 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
                             "SEASON_NO_DATE", Where.WHOLE, zone.name() + " gets no product: " + words)));
             phosphorus(zone, problems);
         }
+        problems.addAll(offSeason(zones));
         inputs.targets().stream()
                 .filter(target -> zones.stream().noneMatch(zone -> zone.name().equalsIgnoreCase(target.zone())))
                 .forEach(target -> problems.add(Problem.warning(
@@ -33,6 +36,27 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
                         "SERVICE_NO_DATE",
                         Where.line(visit.line()),
                         "without a date the visit counts for the year, and for no dose's cap: fill in date")));
+        return problems;
+    }
+
+    /** Another company's nitrogen on days on which the published calendar wants none, a problem for each visit and reason. */
+    private List<Problem> offSeason(List<ZoneSeason> zones) {
+        List<Problem> problems = new ArrayList<>();
+        for (Visit visit : inputs.visits()) {
+            Map<String, List<String>> byReason = new LinkedHashMap<>();
+            zones.stream()
+                    .filter(zone -> visit.isOn(zone.name()) && visit.gM2(Nutrient.N).orElse(0) > 0)
+                    .forEach(zone -> visit.date()
+                            .flatMap(day -> planner.pause(zone, day))
+                            .ifPresent(words -> byReason
+                                    .computeIfAbsent(words, w -> new ArrayList<>())
+                                    .add(zone.name())));
+            byReason.forEach((words, names) -> problems.add(Problem.warning(
+                    "SERVICE_OFF_SEASON",
+                    Where.line(visit.line()),
+                    "the service's visit of " + visit.date().orElseThrow() + " brings nitrogen out of season to "
+                            + String.join(", ", names) + ": " + words)));
+        }
         return problems;
     }
 

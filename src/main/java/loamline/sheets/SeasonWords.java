@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loamline.reference.TurfTables.Grass;
+import loamline.season.Mowing;
 import loamline.season.Nutrient;
 import loamline.season.Purchase;
 import loamline.season.Season;
@@ -229,14 +231,31 @@ record SeasonWords(Season season, Figures figures) {
 
     /** What to know for the work. */
     List<String> hints() {
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(
                                 "“Each way”: set the spreader to this half rate, go over the lawn one way, then again across"
                                         + " it. “Pan”: what a pan of one square foot catches each way; adjust until it is within"
                                         + " 5 %."),
+                        season.zones().stream().flatMap(zone -> mowing(zone).stream()),
                         season.tasks().stream().flatMap(t -> t.cautions().stream()))
+                .flatMap(hints -> hints)
                 .distinct()
                 .toList();
+    }
+
+    private Optional<String> mowing(ZoneSeason zone) {
+        return Mowing.of(zone, season.inputs().options())
+                .map(mowing -> "Mow " + zone.grass().map(Grass::name).orElse("the grass")
+                        + (zone.target().keeping().shaded() ? " in shade" : "") + " at "
+                        + range(mowing.lowM(), mowing.highM()) + ", by the time it stands "
+                        + range(Mowing.standingM(mowing.lowM()), Mowing.standingM(mowing.highM()))
+                        + " high: a third of it at most each time"
+                        + (mowing.words().isEmpty() ? "" : "; " + mowing.words()) + " ("
+                        + mowing.origin().source().citation() + ").");
+    }
+
+    private String range(double lowM, double highM) {
+        return lowM == highM ? figures.small(lowM) : figures.small(lowM) + " to " + figures.small(highM);
     }
 
     String noteLead() {
@@ -278,6 +297,10 @@ record SeasonWords(Season season, Figures figures) {
         if (!nitrogen.isEmpty()) {
             asks.add("Please leave out a visit with nitrogen on " + join(nitrogen) + ", or halve it.");
         }
+        season.problems().stream()
+                .filter(problem -> problem.code().equals("SERVICE_OFF_SEASON"))
+                .map(problem -> "Please move it: " + problem.message() + ".")
+                .forEach(asks::add);
         season.inputs().visits().stream()
                 .filter(visit -> FED.stream().anyMatch(n -> visit.gM2(n).isEmpty()))
                 .map(SeasonWords::unknown)
