@@ -94,7 +94,8 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(
             names = "--frost",
             paramLabel = "MM-DD",
-            description = "Usual day of the first killing frost: warm-season grass gets no nitrogen in the month before.")
+            description =
+                    "Usual day of the first killing frost: warm-season grass gets no nitrogen in the month before.")
     private @Nullable String frost;
 
     @Option(

@@ -42,8 +42,8 @@ public final class TurfTables {
     }
 
     private static final class Published {
-        private static final TurfTables ALL = new TurfTables(
-                NAMES.stream().collect(Collectors.toMap(name -> name, PublishedTable::rows)));
+        private static final TurfTables ALL =
+                new TurfTables(NAMES.stream().collect(Collectors.toMap(name -> name, PublishedTable::rows)));
     }
 
     /** The tables that come with the program. */
@@ -119,7 +119,9 @@ public final class TurfTables {
     }
 
     private static List<NamedRow> named(List<NamedRow> rows, String grass) {
-        return rows.stream().filter(row -> row.text("grass").equalsIgnoreCase(grass)).toList();
+        return rows.stream()
+                .filter(row -> row.text("grass").equalsIgnoreCase(grass))
+                .toList();
     }
 
     /** The row of a state's law, by its two letters. */

@@ -24,8 +24,9 @@ record CompostCheck(SeasonInputs inputs, Law law) {
     /** What is to be asked; empty if there is no compost or its analysis is told. */
     static Optional<String> question(Target target) {
         return target.topdressMm() > 0 && brought(target).isEmpty()
-                ? Optional.of("the compost's phosphate is not known, and nothing is taken off for it: ask for its analysis"
-                        + " and fill in compost_p_pct, compost_dry_pct and compost_kg_m3")
+                ? Optional.of(
+                        "the compost's phosphate is not known, and nothing is taken off for it: ask for its analysis"
+                                + " and fill in compost_p_pct, compost_dry_pct and compost_kg_m3")
                 : Optional.empty();
     }
 
@@ -117,9 +118,9 @@ record CompostCheck(SeasonInputs inputs, Law law) {
         if (organic.isPresent() && brought / Quantities.P2O5_PER_P <= organic.getAsDouble()) {
             return true;
         }
-        boolean needed = zone.need().getOrDefault(Nutrient.P2O5, 0.0)
-                        - zone.service().getOrDefault(Nutrient.P2O5, 0.0)
-                > NOTHING_GM2;
+        boolean needed =
+                zone.need().getOrDefault(Nutrient.P2O5, 0.0) - zone.service().getOrDefault(Nutrient.P2O5, 0.0)
+                        > NOTHING_GM2;
         return law.allowsPhosphorus(
                 new GroundTasks(inputs).day(zone),
                 zone.sample().flatMap(s -> s.date()).filter(date -> needed),

@@ -74,8 +74,7 @@ final class PlotPlanner {
     /** Why a zone should get no nitrogen on a day; empty if the calendar says nothing against it. */
     Optional<String> pause(ZoneSeason zone, LocalDate day) {
         return zone.grass()
-                .flatMap(grass ->
-                        calendar.pause(grass, NitrogenNeed.region(zone.target(), inputs.options()), day));
+                .flatMap(grass -> calendar.pause(grass, NitrogenNeed.region(zone.target(), inputs.options()), day));
     }
 
     /** Why a zone that needs something gets no plot; empty if it has one or needs nothing. */

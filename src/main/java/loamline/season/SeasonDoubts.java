@@ -45,11 +45,11 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
         for (Visit visit : inputs.visits()) {
             Map<String, List<String>> byReason = new LinkedHashMap<>();
             zones.stream()
-                    .filter(zone -> visit.isOn(zone.name()) && visit.gM2(Nutrient.N).orElse(0) > 0)
+                    .filter(zone ->
+                            visit.isOn(zone.name()) && visit.gM2(Nutrient.N).orElse(0) > 0)
                     .forEach(zone -> visit.date()
                             .flatMap(day -> planner.pause(zone, day))
-                            .ifPresent(words -> byReason
-                                    .computeIfAbsent(words, w -> new ArrayList<>())
+                            .ifPresent(words -> byReason.computeIfAbsent(words, w -> new ArrayList<>())
                                     .add(zone.name())));
             byReason.forEach((words, names) -> problems.add(Problem.warning(
                     "SERVICE_OFF_SEASON",

@@ -84,15 +84,7 @@ public record SeasonOptions(
 
     public SeasonOptions in(String stateLetters) {
         return new SeasonOptions(
-                from,
-                region,
-                Optional.of(stateLetters),
-                professional,
-                dropSpreader,
-                meanC,
-                firstFrost,
-                soil,
-                tables);
+                from, region, Optional.of(stateLetters), professional, dropSpreader, meanC, firstFrost, soil, tables);
     }
 
     public SeasonOptions inRegion(String name) {

@@ -54,8 +54,7 @@ public record ZoneSeason(
         Double needed = need.get(nutrient);
         return needed == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Math.max(0, needed - service.getOrDefault(nutrient, 0.0) - compostGM2(nutrient)));
+                : OptionalDouble.of(Math.max(0, needed - service.getOrDefault(nutrient, 0.0) - compostGM2(nutrient)));
     }
 
     /** What the service brings beyond the need, 0 or more; empty if the need is not known. */

@@ -122,34 +122,40 @@ class SeasonCommandTest {
         assertThat(run(empty.toString())).isEqualTo(2);
         assertThat(run(COURT + "products.csv", "--state", "ZZ")).isEqualTo(2);
         assertThat(run(COURT + "products.csv", "--frost", "31-10")).isEqualTo(2);
-        assertThat(run(COURT + "products.csv", "--tables", folder.resolve("none").toString()))
+        assertThat(run(
+                        COURT + "products.csv",
+                        "--tables",
+                        folder.resolve("none").toString()))
                 .isEqualTo(2);
         assertThat(out()).doesNotExist();
     }
 
     @Test
-    void tablesOfTheUsersOwnReachTheNeedAndTheirSourceIsShown() throws IOException {
+    void tablesOfTheUsersOwnReachTheNeedAndABadRowIsNamedByFileAndLine() throws IOException {
         Path tables = Files.createDirectory(folder.resolve("tables"));
         Files.writeString(
                 tables.resolve("turf-nitrogen.csv"),
                 "grass,region,use,low_lb,high_lb,status,source_id\nfine fescue,illinois,any,2,2,ours,our-trial\n");
-        assertThat(run(COURT + "products.csv", "--tables", tables.toString(), "--frost", "10-25"))
-                .as(said)
-                .isZero();
-        // 2 lb N on 1,000 ft², halved by shade, less a fifth for clippings
-        assertThat(season().at("/zones/3/need/N").asDouble())
-                .isCloseTo(0.8 * Factors.G_M2_PER_LB_1000FT2, within(1e-9));
-        assertThat(Files.readString(out().resolve("accounts.json"))).contains("your own table: our-trial");
-        assertThat(season().at("/zones/2/mowing/source").asText()).isEqualTo("purdue-ay8");
-    }
-
-    @Test
-    void aBadRowOfATableIsNamedByFileAndLine() throws IOException {
-        Path tables = Files.createDirectory(folder.resolve("tables"));
         Files.writeString(
                 tables.resolve("turf-caps.csv"), "cap,most_lb_1000ft2,status,source_id\nN,lots,ours,our-trial\n");
-        assertThat(run(COURT + "products.csv", "--tables", tables.toString())).isEqualTo(1);
+        assertThat(run(COURT + "products.csv", "--tables", tables.toString(), "--frost", "10-25"))
+                .as(said)
+                .isEqualTo(1);
         assertThat(said).contains("turf-caps.csv: line 2: most_lb_1000ft2").contains("“lots”");
+        JsonNode shade = zone("Back shade");
+        // 2 lb N on 1,000 ft², halved by shade, less a fifth for clippings
+        assertThat(shade.at("/need/N").asDouble()).isCloseTo(0.8 * Factors.G_M2_PER_LB_1000FT2, within(1e-9));
+        assertThat(shade.at("/mowing/source").asText()).isEqualTo("purdue-ay8");
+        assertThat(Files.readString(out().resolve("accounts.json"))).contains("your own table: our-trial");
+    }
+
+    private JsonNode zone(String name) throws IOException {
+        for (JsonNode zone : season().get("zones")) {
+            if (zone.get("name").asText().equals(name)) {
+                return zone;
+            }
+        }
+        throw new AssertionError("no zone " + name);
     }
 
     @Test

@@ -19,8 +19,7 @@ class TurfTablesTest {
 
     private static NamedRow row(String table, int line, String... cells) {
         Map<String, String> byColumn = new LinkedHashMap<>();
-        List<String> columns =
-                List.copyOf(TABLES.rows(table).get(0).cells().keySet());
+        List<String> columns = List.copyOf(TABLES.rows(table).get(0).cells().keySet());
         for (int i = 0; i < columns.size(); i++) {
             byColumn.put(columns.get(i), cells[i]);
         }
@@ -36,7 +35,8 @@ class TurfTablesTest {
         for (String table : TurfTables.names()) {
             TurfForm form = TurfForm.BY_TABLE.get(table);
             assertThat(TABLES.rows(table)).as(table).isNotEmpty();
-            TABLES.rows(table).forEach(row -> assertThat(form.wrong(row)).as(table).isEmpty());
+            TABLES.rows(table)
+                    .forEach(row -> assertThat(form.wrong(row)).as(table).isEmpty());
         }
         assertThat(TurfForm.BY_TABLE.keySet()).containsExactlyInAnyOrderElementsOf(TurfTables.names());
     }
@@ -100,7 +100,8 @@ class TurfTablesTest {
     @Test
     void aUsersRowTakesThePlaceOfThePublishedOneForTheSameGrassRegionAndUse() {
         TurfTables own = TABLES.with(
-                "turf-nitrogen.csv", List.of(row("turf-nitrogen.csv", 2, "cool", "Virginia", "any", "2", "3", "ours", "trial")));
+                "turf-nitrogen.csv",
+                List.of(row("turf-nitrogen.csv", 2, "cool", "Virginia", "any", "2", "3", "ours", "trial")));
         assertThat(own.rows("turf-nitrogen.csv", grass("tall fescue"), "virginia"))
                 .singleElement()
                 .satisfies(row -> {
@@ -116,11 +117,24 @@ class TurfTablesTest {
     void aUsersGrassAndRegionAreAdded() {
         TurfTables own = TABLES.with(
                         "turf-grasses.csv",
-                        List.of(row("turf-grasses.csv", 2, "kikuyugrass", "warm", "kikuyu", "", "", "", "", "ours", "trial")))
+                        List.of(row(
+                                "turf-grasses.csv",
+                                2,
+                                "kikuyugrass",
+                                "warm",
+                                "kikuyu",
+                                "",
+                                "",
+                                "",
+                                "",
+                                "ours",
+                                "trial")))
                 .with(
                         "turf-windows.csv",
-                        List.of(row("turf-windows.csv", 2, "warm", "coast", "04-15", "1", "0", "no", "", "ours", "trial")));
-        assertThat(own.grass("Kikuyu")).hasValueSatisfying(g -> assertThat(g.group()).isEqualTo("warm"));
+                        List.of(row(
+                                "turf-windows.csv", 2, "warm", "coast", "04-15", "1", "0", "no", "", "ours", "trial")));
+        assertThat(own.grass("Kikuyu"))
+                .hasValueSatisfying(g -> assertThat(g.group()).isEqualTo("warm"));
         assertThat(own.regions()).contains("coast", "virginia");
     }
 
@@ -129,8 +143,30 @@ class TurfTablesTest {
         assertThatThrownBy(() -> TABLES.with(
                         "turf-windows.csv",
                         List.of(
-                                row("turf-windows.csv", 2, "cool", "here", "02-30", "1", "0", "no", "", "ours", "trial"),
-                                row("turf-windows.csv", 3, "cool", "here", "09-10", "-1", "0", "maybe", "", "ours", ""))))
+                                row(
+                                        "turf-windows.csv",
+                                        2,
+                                        "cool",
+                                        "here",
+                                        "02-30",
+                                        "1",
+                                        "0",
+                                        "no",
+                                        "",
+                                        "ours",
+                                        "trial"),
+                                row(
+                                        "turf-windows.csv",
+                                        3,
+                                        "cool",
+                                        "here",
+                                        "09-10",
+                                        "-1",
+                                        "0",
+                                        "maybe",
+                                        "",
+                                        "ours",
+                                        ""))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContainingAll(
                         "line 2: day should be a day of the year such as 09-15, not “02-30”",
@@ -141,7 +177,6 @@ class TurfTablesTest {
                         "turf-nitrogen.csv",
                         List.of(row("turf-nitrogen.csv", 4, "cool", "here", "any", "3", "2", "ours", "trial"))))
                 .hasMessageContaining("line 4: low_lb is above high_lb");
-        assertThatThrownBy(() -> TABLES.with("turf-nothing.csv", List.of()))
-                .hasMessageContaining("turf-nitrogen.csv");
+        assertThatThrownBy(() -> TABLES.with("turf-nothing.csv", List.of())).hasMessageContaining("turf-nitrogen.csv");
     }
 }

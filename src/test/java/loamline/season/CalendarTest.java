@@ -37,7 +37,8 @@ class CalendarTest {
     /** Months by need, in lb on 1,000 ft² a year. */
     @ParameterizedTest
     @CsvSource({
-        // University of Illinois 1995 (second-hand): 1 lb early September; 2: and early May; 3: and late fall; 4: and June
+        // University of Illinois 1995 (second-hand): 1 lb early September; 2: and early May; 3: and late fall; 4: and
+        // June
         "Kentucky bluegrass, illinois, 1, SEPTEMBER",
         "Kentucky bluegrass, illinois, 2, MAY SEPTEMBER",
         "Kentucky bluegrass, illinois, 3, MAY SEPTEMBER NOVEMBER",
@@ -70,9 +71,7 @@ class CalendarTest {
         "Kentucky bluegrass, minnesota, 3, MAY SEPTEMBER",
     })
     void theMonthsOfTheTableAreThoseOfItsSource(String grass, String region, double needLb, String months) {
-        assertThat(months(grass, region, needLb))
-                .extracting(Month::name)
-                .containsExactly(months.split(" "));
+        assertThat(months(grass, region, needLb)).extracting(Month::name).containsExactly(months.split(" "));
     }
 
     @ParameterizedTest
@@ -80,7 +79,8 @@ class CalendarTest {
         // Kansas State University (second-hand): the last on bermuda by August 15
         "bermudagrass, kansas, 2027-08-15, false",
         "bermudagrass, kansas, 2027-08-20, true",
-        // Mugaas, Horgan & Rosen 2010: late nitrogen is discouraged in Minnesota; Purdue University gives it in November
+        // Mugaas, Horgan & Rosen 2010: late nitrogen is discouraged in Minnesota; Purdue University gives it in
+        // November
         "Kentucky bluegrass, minnesota, 2027-11-01, true",
         "Kentucky bluegrass, minnesota, 2027-09-15, false",
         "Kentucky bluegrass, indiana, 2027-11-01, false",
@@ -102,12 +102,15 @@ class CalendarTest {
     void noWindowOfATableLiesInAPauseOfTheSameTable() {
         for (String region : TurfTables.published().regions()) {
             for (String name : List.of("Kentucky bluegrass", "tall fescue", "bermudagrass", "St. Augustine")) {
-                TurfTables.published().rows("turf-windows.csv", grass(name), region).forEach(row -> {
-                    LocalDate day = MonthDay.parse("--" + row.text("day")).atYear(2027);
-                    assertThat(calendar(YEAR).pause(grass(name), region, day))
-                            .as(name + " " + region + " " + day)
-                            .isEmpty();
-                });
+                TurfTables.published()
+                        .rows("turf-windows.csv", grass(name), region)
+                        .forEach(row -> {
+                            LocalDate day =
+                                    MonthDay.parse("--" + row.text("day")).atYear(2027);
+                            assertThat(calendar(YEAR).pause(grass(name), region, day))
+                                    .as(name + " " + region + " " + day)
+                                    .isEmpty();
+                        });
             }
         }
     }
@@ -117,7 +120,8 @@ class CalendarTest {
         // University of Georgia: at least a month before the first killing frost; October 25, so by September 25
         Calendar calendar = calendar(YEAR.withFrost(MonthDay.of(10, 25)));
         Grass augustine = grass("St. Augustine");
-        assertThat(calendar.pause(augustine, "georgia", LocalDate.of(2027, 9, 25))).isEmpty();
+        assertThat(calendar.pause(augustine, "georgia", LocalDate.of(2027, 9, 25)))
+                .isEmpty();
         assertThat(calendar.pause(augustine, "georgia", LocalDate.of(2027, 9, 26)))
                 .hasValueSatisfying(words -> assertThat(words).contains("2027-09-25"));
         assertThat(calendar.pause(grass("tall fescue"), "georgia", LocalDate.of(2027, 9, 26)))
@@ -139,8 +143,8 @@ class CalendarTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(0.5 * LB),
                 7);
-        List<Ground> grounds = List.of(
-                new Ground("Front", "bermudagrass", 200, 200), new Ground("Back", "bermudagrass", 200, 200));
+        List<Ground> grounds =
+                List.of(new Ground("Front", "bermudagrass", 200, 200), new Ground("Back", "bermudagrass", 200, 200));
         Season season = Season.of(new SeasonInputs(
                 grounds,
                 List.of(),

@@ -48,8 +48,7 @@ class CompostTest {
     }
 
     private static LabValue lab(Element element, double ppm) {
-        LabValue.Made made =
-                LabValue.Made.of(element, "ppm", "Mehlich-3", "", OptionalDouble.of(0.1016));
+        LabValue.Made made = LabValue.Made.of(element, "ppm", "Mehlich-3", "", OptionalDouble.of(0.1016));
         return new LabValue("A", List.of("Lawn"), element, ppm, made, "invented", Optional.of(SPRING), 2);
     }
 
