@@ -6,6 +6,7 @@ import java.util.Locale;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.season.blend.Plot;
+import loamline.season.blend.Range;
 import loamline.soil.SoilReport;
 
 /** Everything that is open or was assumed in a season. */
@@ -41,7 +42,7 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
     /** What caps and dates leave for another season. */
     private static void rest(ZoneSeason zone, Plot plot, List<Problem> problems) {
         for (Nutrient nutrient : List.of(Nutrient.P2O5, Nutrient.LIME, Nutrient.SULFUR)) {
-            double now = plot.season().get(nutrient.quantity()).most();
+            double now = plot.season().getOrDefault(nutrient.quantity(), Range.atMost(0)).most();
             double needed = zone.remaining(nutrient).orElse(0);
             if (now > 0 && now < needed) {
                 problems.add(Problem.warning(

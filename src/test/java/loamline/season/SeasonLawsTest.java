@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds for every season that rests on laboratory values, beside water and under a law. */
 class SeasonLawsTest {
-    @Property(tries = 50)
+    @Property(tries = 30)
     void noPlanBreaksACapALawABanOrASetback(@ForAll long seed) {
         LabSeasons.Case made = LabSeasons.of(seed);
         Season season = Season.of(made.inputs());
@@ -34,7 +34,7 @@ class SeasonLawsTest {
     @Test
     void theCasesReachEveryRule() {
         Set<String> spread = new HashSet<>();
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 50; seed++) {
             LabSeasons.Case made = LabSeasons.of(seed);
             Season season = Season.of(made.inputs());
             assertThat(PlanAudit.broken(made, season)).as("seed " + seed).isEmpty();
