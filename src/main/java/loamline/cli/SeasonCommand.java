@@ -122,13 +122,14 @@ final class SeasonCommand implements Callable<Integer> {
                     "PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
         }
         SeasonOptions options = options(values.values());
-        Season season = Season.of(new SeasonInputs(
+        SeasonInputs inputs = new SeasonInputs(
                 Ground.of(yard, options.setbackM()),
                 values.values(),
                 list.products(),
                 service == null ? List.of() : visits(service),
                 targets == null ? List.of() : targets(targets),
-                options));
+                options);
+        Season season = Season.of(inputs.asksForSun() ? inputs.withSun(Growing.hours(yard)) : inputs);
         input.report(season.problems());
         SeasonFiles.of(season, PageOptions.program()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());

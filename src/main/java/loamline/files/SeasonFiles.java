@@ -47,7 +47,7 @@ public final class SeasonFiles {
         tree.put(
                 "zones",
                 season.zones().stream()
-                        .map(zone -> zone(zone, Mowing.of(zone, season.inputs().options())))
+                        .map(zone -> zone(zone, Mowing.of(zone, season.inputs())))
                         .toList());
         tree.put(
                 "products",

@@ -38,7 +38,8 @@ record TurfForm(List<String> key, Map<String, CellForm> cells) {
                                     "group", GROUP,
                                     "new_low_lb", NUMBER_OR_NONE,
                                     "new_high_lb", NUMBER_OR_NONE,
-                                    "seeds_lb", NUMBER_OR_NONE)),
+                                    "seeds_lb", NUMBER_OR_NONE,
+                                    "least_sun_h", NUMBER_OR_NONE)),
             "turf-nitrogen.csv",
                     sourced(
                             List.of("grass", "region", "use"),

@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import loamline.reference.TurfTables.Grass;
@@ -24,6 +25,8 @@ record GroundTasks(SeasonInputs inputs) {
     private static final int COOL_BEFORE_FROST_DAYS = 45;
 
     private static final int WARM_BEFORE_FROST_DAYS = 60;
+    /** No grass does well in less sun: W. Reeves, University of Georgia Extension (second-hand), hours a day. */
+    private static final double LEAST_SUN_H = 4;
     /** Cores come days before seed. */
     private static final int CORE_BEFORE_DAYS = 1;
 
@@ -56,9 +59,35 @@ record GroundTasks(SeasonInputs inputs) {
 
     /** When the ground is opened, covered or sown. */
     LocalDate day(ZoneSeason zone) {
-        boolean warm = zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
-        LocalDate day = (warm ? WARM : COOL).atYear(inputs.options().from().getYear());
+        LocalDate day =
+                (isWarm(zone) ? WARM : COOL).atYear(inputs.options().from().getYear());
         return day.isBefore(inputs.options().from()) ? inputs.options().from() : day;
+    }
+
+    private static boolean isWarm(ZoneSeason zone) {
+        return zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
+    }
+
+    /** Which of the grasses sown want more sun than the zone gets; empty if none does, or the sun was not looked at. */
+    private Optional<String> shade(ZoneSeason zone, List<Target.Part> mix) {
+        double hours = inputs.sunHours().getOrDefault(zone.name(), Double.POSITIVE_INFINITY);
+        List<String> wanting = mix.stream()
+                .filter(part -> hours < row(part, "least_sun_h").orElse(0))
+                .map(part -> String.format(
+                        Locale.ROOT,
+                        "%s wants %.0f h",
+                        part.grass(),
+                        row(part, "least_sun_h").orElse(0)))
+                .toList();
+        String rather = hours < LEAST_SUN_H ? "no grass does well here: change the use" : "sow one that bears shade";
+        return wanting.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%.1f h of direct sun a day, and %s: %s.",
+                        hours,
+                        String.join(", ", wanting),
+                        rather));
     }
 
     private static Task core(ZoneSeason zone, LocalDate day) {
@@ -138,7 +167,7 @@ record GroundTasks(SeasonInputs inputs) {
                         Locale.ROOT,
                         "%.0f %% of the ground bare at the full rate, the rest at half of it",
                         100 * seed.bareShare().orElse(0)),
-                cautions(live, own, day)));
+                cautions(zone, mix, live, day)));
     }
 
     private static String part(Target.Part part) {
@@ -147,11 +176,12 @@ record GroundTasks(SeasonInputs inputs) {
                 : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
     }
 
-    private List<String> cautions(double live, Grass own, LocalDate day) {
+    private List<String> cautions(ZoneSeason zone, List<Target.Part> mix, double live, LocalDate day) {
         List<String> cautions = new ArrayList<>();
         cautions.add("Half one way, half across it. Keep moist until it is up.");
         cautions.add("No pre-emergent herbicide before: read its label for the time to wait.");
-        int before = own.group().equals("warm") ? WARM_BEFORE_FROST_DAYS : COOL_BEFORE_FROST_DAYS;
+        shade(zone, mix).ifPresent(cautions::add);
+        int before = isWarm(zone) ? WARM_BEFORE_FROST_DAYS : COOL_BEFORE_FROST_DAYS;
         inputs.options()
                 .firstFrost()
                 .map(frost -> frost.atYear(day.getYear()).minusDays(before))

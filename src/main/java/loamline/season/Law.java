@@ -51,7 +51,7 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
     /**
      * Whether phosphorus may be spread on a day.
      *
-     * @param tested day of a test that shows a need; empty if none does, or it has no date
+     * @param tested day of a test that shows a need; one after the day does not count; empty if none does, or it has no date
      * @param sown whether the ground is sown this season
      */
     boolean allowsPhosphorus(LocalDate day, Optional<LocalDate> tested, boolean sown) {
@@ -59,7 +59,8 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
             return true;
         }
         OptionalDouble months = row.get().numberOrNone("test_months");
-        return tested.filter(test -> months.isEmpty()
+        return tested.filter(test -> !test.isAfter(day))
+                .filter(test -> months.isEmpty()
                         || !test.plusMonths((long) months.getAsDouble()).isBefore(day))
                 .isPresent();
     }

@@ -3,9 +3,12 @@ package loamline.season;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import loamline.account.Problem;
 import loamline.account.Where;
+import loamline.season.blend.Plot;
+import loamline.season.blend.Range;
 import loamline.soil.SoilReport;
 
 /** Everything that is open or was assumed in a season. */
@@ -22,6 +25,7 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
                     .ifPresent(words -> problems.add(Problem.warning(
                             "SEASON_NO_DATE", Where.WHOLE, zone.name() + " gets no product: " + words)));
             phosphorus(zone, problems);
+            planner.plot(zone).ifPresent(plot -> rest(zone, plot, problems));
         }
         problems.addAll(offSeason(zones));
         inputs.targets().stream()
@@ -58,6 +62,27 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
                             + String.join(", ", names) + ": " + words)));
         }
         return problems;
+    }
+
+    /** What caps and dates leave for another season. */
+    private static void rest(ZoneSeason zone, Plot plot, List<Problem> problems) {
+        for (Nutrient nutrient : List.of(Nutrient.P2O5, Nutrient.LIME, Nutrient.SULFUR)) {
+            double now = plot.season()
+                    .getOrDefault(nutrient.quantity(), Range.atMost(0))
+                    .most();
+            double needed = zone.remaining(nutrient).orElse(0);
+            if (now > 0 && now < needed) {
+                problems.add(Problem.warning(
+                        "SEASON_REST_WAITS",
+                        Where.WHOLE,
+                        String.format(
+                                Locale.ROOT,
+                                "%s gets %.0f %% of its %s: caps and dates allow no more; test again before the rest",
+                                zone.name(),
+                                100 * now / needed,
+                                nutrient.word())));
+            }
+        }
     }
 
     private void phosphorus(ZoneSeason zone, List<Problem> problems) {

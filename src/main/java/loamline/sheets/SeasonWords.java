@@ -244,9 +244,9 @@ record SeasonWords(Season season, Figures figures) {
     }
 
     private Optional<String> mowing(ZoneSeason zone) {
-        return Mowing.of(zone, season.inputs().options())
+        return Mowing.of(zone, season.inputs())
                 .map(mowing -> "Mow " + zone.grass().map(Grass::name).orElse("the grass")
-                        + (zone.target().keeping().shaded() ? " in shade" : "") + " at "
+                        + (mowing.shaded() ? " in shade" : "") + " at "
                         + range(mowing.lowM(), mowing.highM()) + ", by the time it stands "
                         + range(Mowing.standingM(mowing.lowM()), Mowing.standingM(mowing.highM()))
                         + " high: a third of it at most each time"

@@ -72,6 +72,26 @@ class TurfTablesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        // University of California IPM, tolerances; hours derived: under 4 none (Reeves, second-hand), to 6 what bears
+        // shade
+        // well, from 6 others, bermuda from 8 (Bunnell et al. 2005)
+        "bermudagrass, low, 8",
+        "buffalograss, low, 6",
+        "Kentucky bluegrass, moderate, 6",
+        "perennial ryegrass, low, 6",
+        "fine fescue, high, 4",
+        "tall fescue, moderate, 6",
+        "St. Augustine, high, 4",
+        "zoysia, moderate to high, 6",
+        "centipede, '', 6",
+    })
+    void aGrassBearsAsMuchShadeAsItsSourceSays(String grass, String shade, double hours) {
+        assertThat(grass(grass).row().text("shade")).isEqualTo(shade);
+        assertThat(grass(grass).row().number("least_sun_h")).isEqualTo(hours);
+    }
+
+    @ParameterizedTest
     @CsvFileSource(resources = "turf/laws.csv", numLinesToSkip = 1)
     void aStatesRuleIsThatOfItsSource(String state, String column, String value) {
         assertThat(TABLES.law(state).orElseThrow().text(column)).isEqualTo(value);

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -84,7 +83,7 @@ class WorkedBlendsTest {
         List<Material> list = List.of(UREA, DAP, MURIATE);
         Blend once = new Blend(list, List.of(plot(1, 0.5, 0.75, List.of(slot(9, cap)))));
         assertThat(Blocking.of(once))
-                .containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, Optional.of(Quantity.QUICK_N)));
+                .containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, List.of(Quantity.QUICK_N)));
         Blend twice = new Blend(list, List.of(plot(1, 0.5, 0.75, List.of(slot(9, cap), slot(10, cap)))));
         assertThat(Blocking.of(twice)).isEmpty();
         assertUsed(used(twice), 1.748, 1.087, 1.25);
