@@ -143,7 +143,7 @@ class TurfTablesTest {
                                 "kikuyugrass",
                                 "warm",
                                 "kikuyu",
-                                "",
+                                "", "",
                                 "",
                                 "",
                                 "",
