@@ -5,9 +5,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import loamline.reference.TurfTables.Grass;
 import loamline.units.Factors;
 
@@ -21,12 +19,6 @@ record GroundTasks(SeasonInputs inputs) {
     private static final MonthDay COOL = MonthDay.of(9, 1);
     /** Mid April to mid May: University of California IPM. */
     private static final MonthDay WARM = MonthDay.of(5, 1);
-    /** Seedlings need so many days before the first killing frost: from memory of extension practice. */
-    private static final int COOL_BEFORE_FROST_DAYS = 45;
-
-    private static final int WARM_BEFORE_FROST_DAYS = 60;
-    /** No grass does well in less sun: W. Reeves, University of Georgia Extension (second-hand), hours a day. */
-    private static final double LEAST_SUN_H = 4;
     /** Cores come days before seed. */
     private static final int CORE_BEFORE_DAYS = 1;
 
@@ -38,7 +30,6 @@ record GroundTasks(SeasonInputs inputs) {
 
     private void add(ZoneSeason zone, List<Task> tasks) {
         Target target = zone.target();
-        boolean sown = target.seed().bareShare().isPresent();
         LocalDate day = day(zone);
         if (target.keeping().core() || target.topdressMm() > 0) {
             tasks.add(core(zone, day.minusDays(CORE_BEFORE_DAYS)));
@@ -46,9 +37,7 @@ record GroundTasks(SeasonInputs inputs) {
         if (target.topdressMm() > 0) {
             tasks.add(topdress(zone, day));
         }
-        if (sown && zone.grass().isPresent()) {
-            tasks.addAll(seed(zone, zone.grass().get(), day));
-        }
+        new SeedTask(inputs, zone, day).task().ifPresent(tasks::add);
         inputs.products().stream()
                 .filter(product ->
                         product.name().equalsIgnoreCase(target.keeping().wettingAgent()))
@@ -64,30 +53,8 @@ record GroundTasks(SeasonInputs inputs) {
         return day.isBefore(inputs.options().from()) ? inputs.options().from() : day;
     }
 
-    private static boolean isWarm(ZoneSeason zone) {
+    static boolean isWarm(ZoneSeason zone) {
         return zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
-    }
-
-    /** Which of the grasses sown want more sun than the zone gets; empty if none does, or the sun was not looked at. */
-    private Optional<String> shade(ZoneSeason zone, List<Target.Part> mix) {
-        double hours = inputs.sunHours().getOrDefault(zone.name(), Double.POSITIVE_INFINITY);
-        List<String> wanting = mix.stream()
-                .filter(part -> hours < row(part, "least_sun_h").orElse(0))
-                .map(part -> String.format(
-                        Locale.ROOT,
-                        "%s wants %.0f h",
-                        part.grass(),
-                        row(part, "least_sun_h").orElse(0)))
-                .toList();
-        String rather = hours < LEAST_SUN_H ? "no grass does well here: change the use" : "sow one that bears shade";
-        return wanting.isEmpty()
-                ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "%.1f h of direct sun a day, and %s: %s.",
-                        hours,
-                        String.join(", ", wanting),
-                        rather));
     }
 
     private static Task core(ZoneSeason zone, LocalDate day) {
@@ -136,84 +103,6 @@ record GroundTasks(SeasonInputs inputs) {
                 OptionalDouble.empty(),
                 String.format(Locale.ROOT, "%.1f mm deep, worked into the core holes", 1000 * depthM),
                 List.of(phosphorus, "Screened to 3/8 in, matching the soil below; no thick layer."));
-    }
-
-    private List<Task> seed(ZoneSeason zone, Grass own, LocalDate day) {
-        Target.Seed seed = zone.target().seed();
-        List<Target.Part> mix = seed.mix().isEmpty() ? List.of(new Target.Part(own.name(), 100)) : seed.mix();
-        OptionalDouble rate = newRateGM2(mix);
-        if (rate.isEmpty()) {
-            return List.of();
-        }
-        double live = seed.purityPct().isPresent() && seed.germinationPct().isPresent()
-                ? Quantities.pureLive(
-                        seed.purityPct().getAsDouble(), seed.germinationPct().getAsDouble())
-                : 1;
-        double kgM2 =
-                Quantities.overseedRate(rate.getAsDouble(), seed.bareShare().orElse(0)) / 1000 / live;
-        String name = mix.stream().map(GroundTasks::part).collect(Collectors.joining(", "));
-        return List.of(new Task(
-                day,
-                zone.name(),
-                Task.Action.SEED,
-                zone.ground().netM2(),
-                name,
-                kgM2,
-                kgM2 * zone.ground().netM2(),
-                0,
-                2,
-                OptionalDouble.of(Quantities.panG(kgM2, Task.PAN_M2)),
-                String.format(
-                        Locale.ROOT,
-                        "%.0f %% of the ground bare at the full rate, the rest at half of it",
-                        100 * seed.bareShare().orElse(0)),
-                cautions(zone, mix, live, day)));
-    }
-
-    private static String part(Target.Part part) {
-        return part.pct() == 100
-                ? part.grass() + " seed"
-                : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
-    }
-
-    private List<String> cautions(ZoneSeason zone, List<Target.Part> mix, double live, LocalDate day) {
-        List<String> cautions = new ArrayList<>();
-        cautions.add("Half one way, half across it. Keep moist until it is up.");
-        cautions.add("No pre-emergent herbicide before: read its label for the time to wait.");
-        shade(zone, mix).ifPresent(cautions::add);
-        int before = isWarm(zone) ? WARM_BEFORE_FROST_DAYS : COOL_BEFORE_FROST_DAYS;
-        inputs.options()
-                .firstFrost()
-                .map(frost -> frost.atYear(day.getYear()).minusDays(before))
-                .filter(day::isAfter)
-                .ifPresent(last -> cautions.add("Too near to the first frost: sow by " + last + ", " + before
-                        + " days before it (from memory of extension practice), or wait."));
-        if (live == 1) {
-            cautions.add("Weight of pure live seed: divide by purity and germination of the tag.");
-        }
-        return cautions;
-    }
-
-    /** Rate of a new lawn, the parts' rates weighed by their shares, g/m²; empty if one is not known. */
-    private OptionalDouble newRateGM2(List<Target.Part> mix) {
-        double lb = 0;
-        for (Target.Part part : mix) {
-            OptionalDouble low = row(part, "new_low_lb");
-            OptionalDouble high = row(part, "new_high_lb");
-            if (low.isEmpty() || high.isEmpty()) {
-                return OptionalDouble.empty();
-            }
-            lb += part.pct() / 100 * (low.getAsDouble() + high.getAsDouble()) / 2;
-        }
-        return OptionalDouble.of(Quantities.gM2(lb));
-    }
-
-    private OptionalDouble row(Target.Part part, String column) {
-        return inputs.options()
-                .tables()
-                .grass(part.grass())
-                .map(grass -> grass.row().numberOrNone(column))
-                .orElse(OptionalDouble.empty());
     }
 
     private Task wetting(ZoneSeason zone, Product product) {

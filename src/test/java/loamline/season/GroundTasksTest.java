@@ -51,6 +51,30 @@ class GroundTasksTest {
         assertThat(seed("tall fescue", 8, SPRING).kg() / Factors.KG_PER_LB).isCloseTo(15.2, within(0.05));
     }
 
+    @Test
+    void aMixByWeightIsToldByCountToo() {
+        // derived from Cornell's seeds in a pound: 30 % bluegrass by weight is 72 % by count
+        Target plain = target("tall fescue", OptionalDouble.of(1), 0);
+        Target.Seed mix = new Target.Seed(
+                List.of(new Target.Part("Kentucky bluegrass", 30), new Target.Part("perennial ryegrass", 70)),
+                OptionalDouble.of(1),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Target mixed = new Target(
+                plain.zone(),
+                plain.grass(),
+                plain.region(),
+                plain.use(),
+                plain.nGM2(),
+                mix,
+                0,
+                plain.keeping(),
+                plain.compost(),
+                2);
+        assertThat(season(mixed, List.of(), SPRING).tasks().get(0).reason())
+                .endsWith("by count 72 % Kentucky bluegrass, 28 % perennial ryegrass");
+    }
+
     /** Hours: W. Reeves, University of Georgia Extension (second-hand); bermuda Bunnell et al. 2005. */
     @ParameterizedTest
     @CsvSource({
