@@ -1,23 +1,13 @@
 package loamline.reference;
 
-import static loamline.reference.CellForm.CAP;
-import static loamline.reference.CellForm.DAY;
-import static loamline.reference.CellForm.DAY_OR_NONE;
-import static loamline.reference.CellForm.GROUP;
-import static loamline.reference.CellForm.NUMBER;
-import static loamline.reference.CellForm.NUMBER_OR_NONE;
-import static loamline.reference.CellForm.TEXT;
-import static loamline.reference.CellForm.USE;
-import static loamline.reference.CellForm.YES_NO;
-
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -27,80 +17,65 @@ import java.util.stream.Stream;
  * @param cells forms of the columns that have one
  */
 record TurfForm(List<String> key, Map<String, CellForm> cells) {
-    /** All tables, each by the name of its file. */
-    static final Map<String, TurfForm> BY_TABLE = Map.of(
-            "turf-sources.csv", new TurfForm(List.of("source_id"), Map.of("source_id", TEXT, "citation", TEXT)),
-            "turf-grasses.csv",
-                    sourced(
-                            List.of("grass"),
-                            Map.of(
-                                    "grass", TEXT,
-                                    "group", GROUP,
-                                    "new_low_lb", NUMBER_OR_NONE,
-                                    "new_high_lb", NUMBER_OR_NONE,
-                                    "seeds_lb", NUMBER_OR_NONE,
-                                    "least_sun_h", NUMBER_OR_NONE)),
-            "turf-nitrogen.csv",
-                    sourced(
-                            List.of("grass", "region", "use"),
-                            Map.of(
-                                    "grass", TEXT,
-                                    "region", TEXT,
-                                    "use", USE,
-                                    "low_lb", NUMBER,
-                                    "high_lb", NUMBER)),
-            "turf-windows.csv",
-                    sourced(
-                            List.of("grass", "region"),
-                            Map.of(
-                                    "grass", TEXT,
-                                    "region", TEXT,
-                                    "day", DAY,
-                                    "most_lb", NUMBER,
-                                    "above_lb", NUMBER,
-                                    "slow_only", YES_NO)),
-            "turf-pauses.csv",
-                    sourced(
-                            List.of("grass", "region"),
-                            Map.of("grass", TEXT, "region", TEXT, "from", DAY, "to", DAY, "words", TEXT)),
-            "turf-mowing.csv",
-                    sourced(
-                            List.of("grass", "region"),
-                            Map.of("grass", TEXT, "region", TEXT, "low_in", NUMBER, "high_in", NUMBER)),
-            "turf-caps.csv", sourced(List.of("cap"), Map.of("cap", CAP, "most_lb_1000ft2", NUMBER)),
-            "turf-laws.csv", law());
-
-    /** Columns of which the first may not be above the second. */
-    private static final Map<String, String> ORDERED =
-            Map.of("low_lb", "high_lb", "new_low_lb", "new_high_lb", "low_in", "high_in");
-
     TurfForm {
         key = List.copyOf(key);
-        cells = Map.copyOf(cells);
+        cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     }
 
-    private static TurfForm law() {
-        Map<String, CellForm> cells = new HashMap<>(Map.of("state", TEXT, "p_needs_test", YES_NO));
-        Stream.of("home_from", "home_to", "pro_from", "pro_to").forEach(column -> cells.put(column, DAY_OR_NONE));
-        Stream.of(
+    /** The form of a table by the name of its file; empty if there is none of this name. */
+    static Optional<TurfForm> of(String table) {
+        TurfForm plain = new TurfForm(List.of(), Map.of());
+        TurfForm sourced = plain.with(CellForm.TEXT, "status", "source_id");
+        return switch (table) {
+            case "turf-sources.csv" -> Optional.of(plain.by("source_id").with(CellForm.TEXT, "citation"));
+            case "turf-grasses.csv" ->
+                Optional.of(sourced.by("grass")
+                        .with(CellForm.GROUP, "group")
+                        .with(CellForm.NUMBER_OR_NONE, "new_low_lb", "new_high_lb", "seeds_lb", "least_sun_h"));
+            case "turf-nitrogen.csv" ->
+                Optional.of(sourced.by("grass", "region", "use")
+                        .with(CellForm.USE, "use")
+                        .with(CellForm.NUMBER, "low_lb", "high_lb"));
+            case "turf-windows.csv" ->
+                Optional.of(sourced.by("grass", "region")
+                        .with(CellForm.DAY, "day")
+                        .with(CellForm.NUMBER, "most_lb", "above_lb")
+                        .with(CellForm.YES_NO, "slow_only"));
+            case "turf-pauses.csv" ->
+                Optional.of(sourced.by("grass", "region")
+                        .with(CellForm.DAY, "from", "to")
+                        .with(CellForm.TEXT, "words"));
+            case "turf-mowing.csv" ->
+                Optional.of(sourced.by("grass", "region").with(CellForm.NUMBER, "low_in", "high_in"));
+            case "turf-caps.csv" ->
+                Optional.of(sourced.by("cap").with(CellForm.CAP, "cap").with(CellForm.NUMBER, "most_lb_1000ft2"));
+            case "turf-laws.csv" -> Optional.of(law(sourced));
+            default -> Optional.empty();
+        };
+    }
+
+    private static TurfForm law(TurfForm sourced) {
+        return sourced.by("state")
+                .with(CellForm.YES_NO, "p_needs_test")
+                .with(CellForm.DAY_OR_NONE, "home_from", "home_to", "pro_from", "pro_to")
+                .with(
+                        CellForm.NUMBER_OR_NONE,
                         "test_months",
                         "total_n_lb",
                         "quick_n_lb",
                         "p2o5_dose_lb",
-                        "p2o5_year_lb",
-                        "organic_p_lb",
-                        "least_slow_pct",
-                        "setback_ft",
-                        "reduced_ft")
-                .forEach(column -> cells.put(column, NUMBER_OR_NONE));
-        return sourced(List.of("state"), cells);
+                        "p2o5_year_lb")
+                .with(CellForm.NUMBER_OR_NONE, "organic_p_lb", "least_slow_pct", "setback_ft", "reduced_ft");
     }
 
-    private static TurfForm sourced(List<String> key, Map<String, CellForm> own) {
-        Map<String, CellForm> cells = new HashMap<>(own);
-        cells.put("status", TEXT);
-        cells.put("source_id", TEXT);
-        return new TurfForm(key, cells);
+    private TurfForm by(String... columns) {
+        return new TurfForm(List.of(columns), with(CellForm.TEXT, columns).cells);
+    }
+
+    private TurfForm with(CellForm form, String... columns) {
+        Map<String, CellForm> more = new LinkedHashMap<>(cells);
+        Stream.of(columns).forEach(column -> more.put(column, form));
+        return new TurfForm(key, more);
     }
 
     /** What names a row, whatever its case. */
@@ -113,9 +88,11 @@ record TurfForm(List<String> key, Map<String, CellForm> cells) {
     /** Everything that is wrong with a row, each with line and column. */
     List<String> wrong(NamedRow row) {
         List<String> wrong = new ArrayList<>();
-        new TreeMap<>(cells).forEach((column, form) -> form.wrong(row, column).ifPresent(wrong::add));
+        cells.forEach((column, form) -> form.wrong(row, column).ifPresent(wrong::add));
         if (wrong.isEmpty()) {
-            ORDERED.forEach((low, high) -> order(row, low, high).ifPresent(wrong::add));
+            order(row, "low_lb", "high_lb").ifPresent(wrong::add);
+            order(row, "new_low_lb", "new_high_lb").ifPresent(wrong::add);
+            order(row, "low_in", "high_in").ifPresent(wrong::add);
         }
         return wrong;
     }

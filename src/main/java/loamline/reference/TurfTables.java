@@ -63,10 +63,9 @@ public final class TurfTables {
      *     line and column of each
      */
     public TurfTables with(String table, List<NamedRow> own) {
-        TurfForm form = TurfForm.BY_TABLE.get(table);
-        if (form == null) {
-            throw new IllegalArgumentException("there is no table " + table + ": " + String.join(", ", NAMES));
-        }
+        TurfForm form = TurfForm.of(table)
+                .orElseThrow(() ->
+                        new IllegalArgumentException("there is no table " + table + ": " + String.join(", ", NAMES)));
         List<String> wrong =
                 own.stream().flatMap(row -> form.wrong(row).stream()).toList();
         if (!wrong.isEmpty()) {

@@ -236,22 +236,39 @@ record SeasonWords(Season season, Figures figures) {
                                 "“Each way”: set the spreader to this half rate, go over the lawn one way, then again across"
                                         + " it. “Pan”: what a pan of one square foot catches each way; adjust until it is within"
                                         + " 5 %."),
-                        season.zones().stream().flatMap(zone -> mowing(zone).stream()),
+                        mowing().stream(),
                         season.tasks().stream().flatMap(t -> t.cautions().stream()))
                 .flatMap(hints -> hints)
                 .distinct()
                 .toList();
     }
 
-    private Optional<String> mowing(ZoneSeason zone) {
-        return Mowing.of(zone, season.inputs())
-                .map(mowing -> "Mow " + zone.grass().map(Grass::name).orElse("the grass")
-                        + (mowing.shaded() ? " in shade" : "") + " at "
-                        + range(mowing.lowM(), mowing.highM()) + ", by the time it stands "
-                        + range(Mowing.standingM(mowing.lowM()), Mowing.standingM(mowing.highM()))
-                        + " high: a third of it at most each time"
-                        + (mowing.words().isEmpty() ? "" : "; " + mowing.words()) + " ("
-                        + mowing.origin().source().citation() + ").");
+    /** Heights of the mower in a sentence; empty if none is held for the zones' grasses. */
+    private Optional<String> mowing() {
+        Map<String, Mowing> byGrass = new LinkedHashMap<>();
+        for (ZoneSeason zone : season.zones()) {
+            Mowing.of(zone, season.inputs()).ifPresent(m -> byGrass.put(grass(zone, m), m));
+        }
+        String heights = byGrass.entrySet().stream()
+                .map(e -> e.getKey() + " at "
+                        + range(e.getValue().lowM(), e.getValue().highM())
+                        + (e.getValue().words().isEmpty()
+                                ? ""
+                                : ", " + e.getValue().words()))
+                .collect(Collectors.joining("; "));
+        String sources = byGrass.values().stream()
+                .map(m -> m.origin().source().citation())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return byGrass.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Mow " + heights + ". Cut before it stands half as high again: no more than a third at a time ("
+                                + sources + ").");
+    }
+
+    private static String grass(ZoneSeason zone, Mowing mowing) {
+        return zone.grass().map(Grass::name).orElse("grass") + (mowing.shaded() ? " in shade" : "");
     }
 
     private String range(double lowM, double highM) {

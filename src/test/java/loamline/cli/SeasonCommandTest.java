@@ -99,6 +99,7 @@ class SeasonCommandTest {
             assertThat(new PDFTextStripper().getText(plan))
                     .contains("note to the company that fertilizes")
                     .contains("What we ask for")
+                    .contains("Mow Kentucky bluegrass at 2.5 in to 3.5 in")
                     .contains("local code wins");
         }
     }
