@@ -3,10 +3,13 @@ package loamline.cli;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loamline.place.LonLat;
 import loamline.sun.SunRequest;
 import loamline.sun.SunStudy;
+import loamline.sun.ZoneSun;
 import loamline.yard.Yard;
 
 /** Sun in the growing season, to set cores beside. */
@@ -20,6 +23,12 @@ final class Growing {
     private static final Duration STEP = Duration.ofMinutes(20);
 
     private Growing() {}
+
+    /** Direct sun of each zone, hours a day; none for a yard that allows no answer. */
+    static Map<String, Double> hours(Yard yard) {
+        return sun(yard).map(SunStudy::zones).orElse(List.of()).stream()
+                .collect(Collectors.toMap(ZoneSun::name, ZoneSun::meanHours));
+    }
 
     /** The mean of three days of the growing season; empty for a yard that allows no answer. */
     static Optional<SunStudy> sun(Yard yard) {

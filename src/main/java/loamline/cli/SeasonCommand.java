@@ -3,6 +3,8 @@ package loamline.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,8 +15,10 @@ import java.util.concurrent.Callable;
 import loamline.files.ClimateFile;
 import loamline.files.LabFile;
 import loamline.files.ProductFile;
+import loamline.files.Read;
 import loamline.files.SeasonFiles;
 import loamline.files.ServiceFile;
+import loamline.files.TableFolder;
 import loamline.files.TargetFile;
 import loamline.reference.TurfTables;
 import loamline.season.Ground;
@@ -87,6 +91,19 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--drop-spreader", description = "A drop spreader or a guard keeps fertilizer in its swath.")
     private boolean dropSpreader;
 
+    @Option(
+            names = "--frost",
+            paramLabel = "MM-DD",
+            description =
+                    "Usual day of the first killing frost: warm-season grass gets no nitrogen in the month before.")
+    private @Nullable String frost;
+
+    @Option(
+            names = "--tables",
+            paramLabel = "DIR",
+            description = "Folder with your own tables about turf and soil, named and built like the published ones.")
+    private @Nullable Path tables;
+
     @Mixin
     private OutputFolder output;
 
@@ -105,13 +122,14 @@ final class SeasonCommand implements Callable<Integer> {
                     "PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
         }
         SeasonOptions options = options(values.values());
-        Season season = Season.of(new SeasonInputs(
+        SeasonInputs inputs = new SeasonInputs(
                 Ground.of(yard, options.setbackM()),
                 values.values(),
                 list.products(),
                 service == null ? List.of() : visits(service),
                 targets == null ? List.of() : targets(targets),
-                options));
+                options);
+        Season season = Season.of(inputs.asksForSun() ? inputs.withSun(Growing.hours(yard)) : inputs);
         input.report(season.problems());
         SeasonFiles.of(season, PageOptions.program()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());
@@ -129,7 +147,10 @@ final class SeasonCommand implements Callable<Integer> {
                 : "A season without products";
     }
 
-    private SeasonOptions options(List<LabValue> values) {
+    private SeasonOptions options(List<LabValue> values) throws NotDone {
+        TurfTables turf = tables == null ? TurfTables.published() : own(tables, TableFolder.turf(tables));
+        SoilOptions soil =
+                tables == null ? SoilOptions.USUAL : SoilOptions.USUAL.with(own(tables, TableFolder.read(tables)));
         try {
             return new SeasonOptions(
                     first(values),
@@ -138,11 +159,27 @@ final class SeasonCommand implements Callable<Integer> {
                     professional,
                     dropSpreader,
                     climate == null ? Map.of() : months(climate),
-                    state == null ? SoilOptions.USUAL : SoilOptions.USUAL.inState(state),
-                    TurfTables.published());
+                    Optional.ofNullable(frost).map(this::day),
+                    state == null ? soil : soil.inState(state),
+                    turf);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
+    }
+
+    private MonthDay day(String text) {
+        try {
+            return MonthDay.parse("--" + text);
+        } catch (DateTimeParseException e) {
+            throw new ParameterException(
+                    spec.commandLine(), "--frost should be a month and a day such as 10-25, not “" + text + "”", e);
+        }
+    }
+
+    private <T> T own(Path folder, Read<T> read) throws NotDone {
+        input.report(folder, read.problems());
+        return read.value()
+                .orElseThrow(() -> new NotDone("TABLES_NOT_READ", folder + " cannot be read; nothing was written."));
     }
 
     private LocalDate first(List<LabValue> values) {

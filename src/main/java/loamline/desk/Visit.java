@@ -110,6 +110,7 @@ final class Visit {
         water = new WaterModel(session);
         soil = new SoilModel(session);
         season = new SeasonModel(session, today);
+        sun.known().addListener((o, before, now) -> sun.growingHours().ifPresent(season::shine));
         log = new LogModel(
                 session,
                 () -> new Surroundings(water.water(), sun.study(), soil.report()),

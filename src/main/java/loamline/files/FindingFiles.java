@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import loamline.findings.AreaFinding;
 import loamline.findings.BagBalance;
@@ -12,10 +13,12 @@ import loamline.findings.Comparison;
 import loamline.findings.Evidence;
 import loamline.findings.Findings;
 import loamline.findings.LoggedCore;
+import loamline.findings.Meaning;
 import loamline.findings.RankedCause;
 import loamline.findings.Surface;
 import loamline.findings.Visit;
 import loamline.findings.ZoneSummary;
+import loamline.reference.ReadingClass;
 import loamline.units.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +46,11 @@ public final class FindingFiles {
                 findings.log().earlier().stream().map(e -> visit(e.visit())).toList());
         tree.put("cores", findings.cores().stream().map(FindingFiles::core).toList());
         tree.put("bags", findings.log().bags().stream().map(FindingFiles::bag).toList());
-        tree.put("zones", findings.zones().stream().map(FindingFiles::zone).toList());
+        tree.put(
+                "zones",
+                findings.zones().stream()
+                        .map(zone -> zone(zone, Meaning.of(zone, findings.zones())))
+                        .toList());
         tree.put("areas", findings.areas().stream().map(a -> area(a, units)).toList());
         tree.put(
                 "surfaces",
@@ -88,7 +95,7 @@ public final class FindingFiles {
         return members;
     }
 
-    private static Map<String, @Nullable Object> zone(ZoneSummary zone) {
+    private static Map<String, @Nullable Object> zone(ZoneSummary zone, Optional<ReadingClass> meaning) {
         Map<String, @Nullable Object> members = new LinkedHashMap<>();
         members.put("zone", zone.zone());
         members.put("reading", zone.quantity().key());
@@ -98,6 +105,11 @@ public final class FindingFiles {
         members.put("least", zone.least());
         members.put("median", zone.median());
         members.put("most", zone.most());
+        members.put("means", meaning.map(ReadingClass::name).orElse(null));
+        members.put(
+                "action",
+                meaning.map(ReadingClass::action).filter(a -> !a.isEmpty()).orElse(null));
+        members.put("source", meaning.map(m -> m.source().id()).orElse(null));
         return members;
     }
 

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import loamline.account.Account;
+import loamline.season.Mowing;
 import loamline.season.Nutrient;
 import loamline.season.Purchase;
 import loamline.season.Season;
@@ -42,7 +44,11 @@ public final class SeasonFiles {
         tree.put("status", season.isOptimal() ? "optimal" : "infeasible");
         tree.put("blocking", season.blocking());
         tree.put("cost", season.isOptimal() ? season.cost() : null);
-        tree.put("zones", season.zones().stream().map(SeasonFiles::zone).toList());
+        tree.put(
+                "zones",
+                season.zones().stream()
+                        .map(zone -> zone(zone, Mowing.of(zone, season.inputs())))
+                        .toList());
         tree.put(
                 "products",
                 season.purchases().stream().map(SeasonFiles::purchase).toList());
@@ -60,7 +66,7 @@ public final class SeasonFiles {
         return members;
     }
 
-    private static Map<String, @Nullable Object> zone(ZoneSeason zone) {
+    private static Map<String, @Nullable Object> zone(ZoneSeason zone, Optional<Mowing> mowing) {
         Map<String, @Nullable Object> members = new LinkedHashMap<>();
         members.put("name", zone.name());
         members.put("areaM2", zone.ground().netM2());
@@ -68,9 +74,20 @@ public final class SeasonFiles {
         members.put("sample", zone.sample().map(s -> s.id()).orElse(null));
         members.put("need", amounts(n -> orEmpty(zone.need().get(n))));
         members.put("service", amounts(n -> OptionalDouble.of(zone.service().getOrDefault(n, 0.0))));
+        members.put("compost", amounts(n -> OptionalDouble.of(zone.compostGM2(n))));
         members.put("remaining", amounts(zone::remaining));
         members.put("surplus", amounts(zone::surplus));
         members.put("questions", zone.questions());
+        members.put("mowing", mowing.map(SeasonFiles::mowing).orElse(null));
+        return members;
+    }
+
+    private static Map<String, @Nullable Object> mowing(Mowing mowing) {
+        Map<String, @Nullable Object> members = new LinkedHashMap<>();
+        members.put("setM", List.of(mowing.lowM(), mowing.highM()));
+        members.put("cutAtM", List.of(Mowing.standingM(mowing.lowM()), Mowing.standingM(mowing.highM())));
+        members.put("region", mowing.region());
+        members.put("source", mowing.origin().source().id());
         return members;
     }
 

@@ -8,34 +8,59 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import loamline.account.Problem;
 import loamline.account.Where;
 import loamline.reference.NamedRow;
 import loamline.reference.SoilTables;
+import loamline.reference.TurfTables;
 
 /**
  * A folder with a user's own tables.
  *
  * <p>Each file has the name of a published table (such as {@code soil-ranges.csv}) and its columns, in any order. Rows
- * replace the published rows whose first cell is the same, so one file can change one guideline and leave the others;
- * all else is added. Files of other names are left alone. A table that makes no sense is reported and left out as a whole.
+ * replace the published rows that are named the same (about soil: by their first cell; about turf: as {@link TurfTables}
+ * says), so one file can change one guideline and leave the others; all else is added. Files of other names are left
+ * alone. A table that makes no sense is reported and left out as a whole.
  */
 public final class TableFolder {
     private TableFolder() {}
 
-    /** The published tables with those of a folder; problems name file and line. */
+    /** The published tables about soil with those of a folder; problems name file and line. */
     public static Read<SoilTables> read(Path folder) {
+        return read(folder, SoilTables.published(), SoilTables.names(), SoilTables::rows, SoilTables::with);
+    }
+
+    /** The published tables about turf with those of a folder; problems name file and line. */
+    public static Read<TurfTables> turf(Path folder) {
+        return read(folder, TurfTables.published(), TurfTables.names(), TurfTables::rows, TurfTables::with);
+    }
+
+    /** Puts rows into tables. */
+    private interface Change<T> {
+        T with(T tables, String name, List<NamedRow> rows);
+    }
+
+    private static <T> Read<T> read(
+            Path folder,
+            T published,
+            List<String> names,
+            BiFunction<T, String, List<NamedRow>> rows,
+            Change<T> change) {
         List<Problem> problems = new ArrayList<>();
-        SoilTables tables = SoilTables.published();
+        T tables = published;
         try {
             for (Path file : inside(folder)) {
                 String name = String.valueOf(file.getFileName());
-                if (SoilTables.names().contains(name)) {
-                    tables = with(tables, name, file, problems);
+                if (names.contains(name)) {
+                    List<String> columns = List.copyOf(
+                            rows.apply(published, name).get(0).cells().keySet());
+                    tables = with(tables, name, own(name, columns, file, problems), change, problems);
                 }
             }
-            return new Read<>(java.util.Optional.of(tables), problems);
+            return new Read<>(Optional.of(tables), problems);
         } catch (IOException e) {
             return Read.failed(List.of(FileTrouble.of(e)));
         }
@@ -50,16 +75,17 @@ public final class TableFolder {
         return files;
     }
 
-    private static SoilTables with(SoilTables tables, String name, Path file, List<Problem> problems) {
-        List<String> columns = List.copyOf(tables.rows(name).get(0).cells().keySet());
+    private static List<NamedRow> own(String name, List<String> columns, Path file, List<Problem> problems) {
         List<CsvColumn<String>> keys = columns.stream().map(CsvColumn::text).toList();
         CsvTable read = CsvTable.read(file, List.copyOf(keys));
         read.problems()
                 .forEach(p -> problems.add(new Problem(p.severity(), p.code(), p.where(), name + ": " + p.message())));
-        List<NamedRow> rows =
-                read.rows().stream().map(row -> named(name, row, columns, keys)).toList();
+        return read.rows().stream().map(row -> named(name, row, columns, keys)).toList();
+    }
+
+    private static <T> T with(T tables, String name, List<NamedRow> rows, Change<T> change, List<Problem> problems) {
         try {
-            return tables.with(name, rows);
+            return change.with(tables, name, rows);
         } catch (IllegalArgumentException e) {
             problems.add(Problem.error(
                     "TABLE_BAD", Where.WHOLE, name + ": " + e.getMessage() + "; the published table is used"));

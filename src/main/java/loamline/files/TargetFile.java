@@ -168,7 +168,7 @@ public record TargetFile(List<Target> targets, List<Problem> problems) {
                 new Target.Keeping(
                         row.get(CLIPPINGS).orElse(false),
                         number(row, AGE),
-                        row.get(SHADE).orElse(false),
+                        row.get(SHADE),
                         row.get(CORE).orElse(false),
                         row.get(WETTING).orElse("")),
                 new Target.Compost(number(row, COMPOST_P), number(row, COMPOST_DRY), number(row, COMPOST_KG)),

@@ -1,6 +1,7 @@
 package loamline.season;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import loamline.season.blend.Blend;
 import loamline.season.blend.Blocking;
 import loamline.season.blend.Plot;
@@ -14,13 +15,18 @@ record BlockWords(Blend blend, SeasonOptions options) {
 
     private String words(Blocking.Block block) {
         Plot plot = blend.plots().get(block.plot());
-        String what = block.quantity().map(BlockWords::name).orElse("what it needs");
+        String what = block.quantities().isEmpty()
+                ? "what it needs"
+                : block.quantities().stream().map(BlockWords::name).collect(Collectors.joining(" and "));
         return plot.name() + ": "
                 + switch (block.rule()) {
                     case NOT_SOLD -> "nothing on the price list brings " + what + ". Add a product that does.";
                     case NO_DATE -> "the calendar and the law leave no date.";
                     case DOSE ->
-                        "the cap on " + what + " in one dose is in the way on "
+                        (block.quantities().size() == 1
+                                        ? "the cap on " + what + " in one dose is"
+                                        : "the caps on " + what + " in one dose are together")
+                                + " in the way on "
                                 + plot.slots().size()
                                 + (plot.slots().size() == 1 ? " date" : " dates")
                                 + ". Ask for less, allow more dates" + slower(block) + ".";
@@ -37,9 +43,7 @@ record BlockWords(Blend blend, SeasonOptions options) {
     }
 
     private static String slower(Blocking.Block block) {
-        return block.quantity().filter(q -> q == Quantity.QUICK_N).isPresent()
-                ? ", or add a product with slow-release nitrogen"
-                : "";
+        return block.quantities().contains(Quantity.QUICK_N) ? ", or add a product with slow-release nitrogen" : "";
     }
 
     static String name(Quantity quantity) {

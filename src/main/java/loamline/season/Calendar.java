@@ -16,6 +16,9 @@ record Calendar(SeasonOptions options, Law law) {
     /** Doses of up to a full cap follow each other no faster than monthly: Purdue University. */
     static final int SPACING_DAYS = 28;
 
+    /** Warm-season grass gets no nitrogen later than so long before the first killing frost: University of Georgia. */
+    private static final int BEFORE_FROST_MONTHS = 1;
+
     /**
      * A date.
      *
@@ -33,6 +36,7 @@ record Calendar(SeasonOptions options, Law law) {
                 .filter(row -> needLb > row.number("above_lb") || row.number("above_lb") == 0)
                 .map(row -> day(row, grass))
                 .filter(day -> !day.date().isBefore(options.from()) && !law.bars(day.date()))
+                .filter(day -> pause(grass, region, day.date()).isEmpty())
                 .sorted(Comparator.comparing(Day::date))
                 .forEach(day -> {
                     if (spaced.isEmpty()
@@ -45,6 +49,24 @@ record Calendar(SeasonOptions options, Law law) {
         return spaced;
     }
 
+    /** Why a grass should get no nitrogen on a day though no law bars it, with the source; empty if nothing is said against it. */
+    Optional<String> pause(Grass grass, String region, LocalDate day) {
+        return options.tables().rows("turf-pauses.csv", grass, region).stream()
+                .filter(row -> DaysOfYear.of(row.text("from"), row.text("to")).holds(day))
+                .map(row -> row.text("words") + " ("
+                        + options.tables().origin(row).source().citation() + ")")
+                .findFirst()
+                .or(() -> frost(grass, day));
+    }
+
+    private Optional<String> frost(Grass grass, LocalDate day) {
+        return options.firstFrost()
+                .map(frost -> frost.atYear(day.getYear()).minusMonths(BEFORE_FROST_MONTHS))
+                .filter(last -> grass.group().equals("warm") && day.isAfter(last))
+                .map(last -> "the last by " + last + ", a month before the first killing frost ("
+                        + options.tables().source("uga-792").citation() + ")");
+    }
+
     /** Why there is no date, in words. */
     String noDay(Grass grass, String region) {
         List<NamedRow> rows = options.tables().rows("turf-windows.csv", grass, region);
@@ -54,7 +76,7 @@ record Calendar(SeasonOptions options, Law law) {
         }
         return rows.stream().map(row -> day(row, grass).date()).anyMatch(law::bars)
                 ? "the law's blackout leaves no date of the calendar"
-                : "the calendar has no date after " + options.from() + " in its year";
+                : "the calendar has no date after " + options.from() + " in its year, and before frost";
     }
 
     private Day day(NamedRow row, Grass grass) {

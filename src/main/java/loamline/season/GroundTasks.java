@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import loamline.reference.TurfTables.Grass;
 import loamline.units.Factors;
 
@@ -31,7 +30,6 @@ record GroundTasks(SeasonInputs inputs) {
 
     private void add(ZoneSeason zone, List<Task> tasks) {
         Target target = zone.target();
-        boolean sown = target.seed().bareShare().isPresent();
         LocalDate day = day(zone);
         if (target.keeping().core() || target.topdressMm() > 0) {
             tasks.add(core(zone, day.minusDays(CORE_BEFORE_DAYS)));
@@ -39,9 +37,7 @@ record GroundTasks(SeasonInputs inputs) {
         if (target.topdressMm() > 0) {
             tasks.add(topdress(zone, day));
         }
-        if (sown && zone.grass().isPresent()) {
-            tasks.addAll(seed(zone, zone.grass().get(), day));
-        }
+        new SeedTask(inputs, zone, day).task().ifPresent(tasks::add);
         inputs.products().stream()
                 .filter(product ->
                         product.name().equalsIgnoreCase(target.keeping().wettingAgent()))
@@ -50,10 +46,15 @@ record GroundTasks(SeasonInputs inputs) {
                 .ifPresent(product -> tasks.add(wetting(zone, product)));
     }
 
-    private LocalDate day(ZoneSeason zone) {
-        boolean warm = zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
-        LocalDate day = (warm ? WARM : COOL).atYear(inputs.options().from().getYear());
+    /** When the ground is opened, covered or sown. */
+    LocalDate day(ZoneSeason zone) {
+        LocalDate day =
+                (isWarm(zone) ? WARM : COOL).atYear(inputs.options().from().getYear());
         return day.isBefore(inputs.options().from()) ? inputs.options().from() : day;
+    }
+
+    static boolean isWarm(ZoneSeason zone) {
+        return zone.grass().map(Grass::group).filter("warm"::equals).isPresent();
     }
 
     private static Task core(ZoneSeason zone, LocalDate day) {
@@ -85,7 +86,7 @@ record GroundTasks(SeasonInputs inputs) {
         String phosphorus = p2o5.isPresent()
                 ? String.format(
                         Locale.ROOT,
-                        "It brings %.1f g P2O5 to a square metre: hold that against the soil test and the law.",
+                        "It brings %.1f g P2O5 to a square metre, which is taken off the need and counts for the law.",
                         p2o5.getAsDouble())
                 : "Compost brings phosphorus and can break a phosphorus law: ask for its P, moisture and weight before"
                         + " ordering.";
@@ -102,76 +103,6 @@ record GroundTasks(SeasonInputs inputs) {
                 OptionalDouble.empty(),
                 String.format(Locale.ROOT, "%.1f mm deep, worked into the core holes", 1000 * depthM),
                 List.of(phosphorus, "Screened to 3/8 in, matching the soil below; no thick layer."));
-    }
-
-    private List<Task> seed(ZoneSeason zone, Grass own, LocalDate day) {
-        Target.Seed seed = zone.target().seed();
-        List<Target.Part> mix = seed.mix().isEmpty() ? List.of(new Target.Part(own.name(), 100)) : seed.mix();
-        OptionalDouble rate = newRateGM2(mix);
-        if (rate.isEmpty()) {
-            return List.of();
-        }
-        double live = seed.purityPct().isPresent() && seed.germinationPct().isPresent()
-                ? Quantities.pureLive(
-                        seed.purityPct().getAsDouble(), seed.germinationPct().getAsDouble())
-                : 1;
-        double kgM2 =
-                Quantities.overseedRate(rate.getAsDouble(), seed.bareShare().orElse(0)) / 1000 / live;
-        String name = mix.stream().map(GroundTasks::part).collect(Collectors.joining(", "));
-        return List.of(new Task(
-                day,
-                zone.name(),
-                Task.Action.SEED,
-                zone.ground().netM2(),
-                name,
-                kgM2,
-                kgM2 * zone.ground().netM2(),
-                0,
-                2,
-                OptionalDouble.of(Quantities.panG(kgM2, Task.PAN_M2)),
-                String.format(
-                        Locale.ROOT,
-                        "%.0f %% of the ground bare at the full rate, the rest at half of it",
-                        100 * seed.bareShare().orElse(0)),
-                cautions(live)));
-    }
-
-    private static String part(Target.Part part) {
-        return part.pct() == 100
-                ? part.grass() + " seed"
-                : String.format(Locale.ROOT, "%.0f %% %s seed", part.pct(), part.grass());
-    }
-
-    private static List<String> cautions(double live) {
-        List<String> cautions = new ArrayList<>();
-        cautions.add("Half one way, half across it. Keep moist until it is up.");
-        cautions.add("No pre-emergent herbicide before: read its label for the time to wait.");
-        if (live == 1) {
-            cautions.add("Weight of pure live seed: divide by purity and germination of the tag.");
-        }
-        return cautions;
-    }
-
-    /** Rate of a new lawn, the parts' rates weighed by their shares, g/m²; empty if one is not known. */
-    private OptionalDouble newRateGM2(List<Target.Part> mix) {
-        double lb = 0;
-        for (Target.Part part : mix) {
-            OptionalDouble low = row(part, "new_low_lb");
-            OptionalDouble high = row(part, "new_high_lb");
-            if (low.isEmpty() || high.isEmpty()) {
-                return OptionalDouble.empty();
-            }
-            lb += part.pct() / 100 * (low.getAsDouble() + high.getAsDouble()) / 2;
-        }
-        return OptionalDouble.of(Quantities.gM2(lb));
-    }
-
-    private OptionalDouble row(Target.Part part, String column) {
-        return inputs.options()
-                .tables()
-                .grass(part.grass())
-                .map(grass -> grass.row().numberOrNone(column))
-                .orElse(OptionalDouble.empty());
     }
 
     private Task wetting(ZoneSeason zone, Product product) {

@@ -1,7 +1,6 @@
 package loamline.season;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loamline.reference.NamedRow;
@@ -42,10 +41,7 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
         if (row.isEmpty() || blackout("from").isEmpty()) {
             return false;
         }
-        MonthDay from = MonthDay.parse("--" + blackout("from"));
-        MonthDay to = MonthDay.parse("--" + blackout("to"));
-        MonthDay on = MonthDay.from(day);
-        return from.isAfter(to) ? !on.isBefore(from) || !on.isAfter(to) : !on.isBefore(from) && !on.isAfter(to);
+        return DaysOfYear.of(blackout("from"), blackout("to")).holds(day);
     }
 
     private String blackout(String end) {
@@ -55,7 +51,7 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
     /**
      * Whether phosphorus may be spread on a day.
      *
-     * @param tested day of a test that shows a need; empty if none does, or it has no date
+     * @param tested day of a test that shows a need; one after the day does not count; empty if none does, or it has no date
      * @param sown whether the ground is sown this season
      */
     boolean allowsPhosphorus(LocalDate day, Optional<LocalDate> tested, boolean sown) {
@@ -63,7 +59,8 @@ record Law(TurfTables tables, Optional<NamedRow> row, boolean professional, bool
             return true;
         }
         OptionalDouble months = row.get().numberOrNone("test_months");
-        return tested.filter(test -> months.isEmpty()
+        return tested.filter(test -> !test.isAfter(day))
+                .filter(test -> months.isEmpty()
                         || !test.plusMonths((long) months.getAsDouble()).isBefore(day))
                 .isPresent();
     }

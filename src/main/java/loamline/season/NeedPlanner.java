@@ -39,7 +39,8 @@ final class NeedPlanner {
         String grassName = target.grass().isEmpty() ? ground.grass() : target.grass();
         Optional<Grass> grass = inputs.options().tables().grass(grassName);
         Found found = new Found(new EnumMap<>(Nutrient.class), new EnumMap<>(Nutrient.class), new ArrayList<>());
-        Optional<NitrogenNeed> nitrogen = NitrogenNeed.of(target, grass, inputs.options());
+        Optional<NitrogenNeed> nitrogen =
+                NitrogenNeed.of(target, grass, inputs.shade(target, ground.name()), inputs.options());
         nitrogen.ifPresentOrElse(
                 n -> {
                     found.put(Nutrient.N, n.gM2(), n.account());
@@ -52,6 +53,7 @@ final class NeedPlanner {
                 () -> found.questions()
                         .add(
                                 "no soil sample names this zone: phosphate, potash and lime are left open until one does"));
+        CompostCheck.question(target).ifPresent(found.questions()::add);
         return new ZoneSeason(
                 ground,
                 target,

@@ -3,7 +3,9 @@ package loamline.season;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loamline.account.Account;
+import loamline.account.Source;
 import loamline.reference.NamedRow;
 import loamline.reference.TurfTables.Grass;
 
@@ -20,7 +22,7 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
 
     private static final double OLD_YEARS = 30;
 
-    static Optional<NitrogenNeed> of(Target target, Optional<Grass> grass, SeasonOptions options) {
+    static Optional<NitrogenNeed> of(Target target, Optional<Grass> grass, Shade shade, SeasonOptions options) {
         if (target.nGM2().isPresent()) {
             double decided = target.nGM2().getAsDouble();
             Account account =
@@ -28,7 +30,7 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
             return Optional.of(new NitrogenNeed(decided, account, List.of()));
         }
         return grass.flatMap(g ->
-                row(target, g, options).map(row -> published(target, g, row, options, region(target, options))));
+                row(target, g, options).map(row -> published(target, g, row, shade, options, region(target, options))));
     }
 
     static String region(Target target, SeasonOptions options) {
@@ -50,27 +52,34 @@ record NitrogenNeed(double gM2, Account account, List<String> assumed) {
     }
 
     private static NitrogenNeed published(
-            Target target, Grass grass, NamedRow row, SeasonOptions options, String region) {
+            Target target, Grass grass, NamedRow row, Shade shade, SeasonOptions options, String region) {
         double share = useShare(use(target));
         double table = row.number("low_lb") + share * (row.number("high_lb") - row.number("low_lb"));
         boolean stay = target.keeping().clippingsStay();
-        double shade = target.keeping().shaded() ? SHADE_SHARE : 1;
+        double shadeShare = shade.isShaded() ? SHADE_SHARE : 1;
         double clippings = stay ? 1 - CLIPPINGS_SHARE : 1;
         double ageLb = stay && target.keeping().ageYears().orElse(0) > OLD_YEARS ? OLD_LB : 0;
         Account account = Account.of(
                         "N = (low + use · (high − low)) · shade · clippings − age",
                         "For " + grass.name() + " in " + region + ", " + use(target) + " use; "
-                                + options.tables().origin(row).status() + ".",
-                        options.tables().origin(row).source(),
-                        options.tables().source("uc-fertilize"),
-                        options.tables().source("colorado-1554"))
+                                + options.tables().origin(row).status() + ". " + shade.words(),
+                        Stream.concat(
+                                        Stream.of(
+                                                options.tables().origin(row).source(),
+                                                options.tables().source("uc-fertilize"),
+                                                options.tables().source("colorado-1554")),
+                                        shade.source().stream())
+                                .toArray(Source[]::new))
                 .with("low_lb_1000ft2", row.number("low_lb"))
                 .with("high_lb_1000ft2", row.number("high_lb"))
                 .with("use", share)
-                .with("shade", shade)
+                .with("shade", shadeShare)
                 .with("clippings", clippings)
                 .with("age_lb_1000ft2", ageLb);
-        double lb = Math.max(0, table * shade * clippings - ageLb);
+        if (shade.sunHours().isPresent()) {
+            account = account.with("sun_hours", shade.sunHours().getAsDouble());
+        }
+        double lb = Math.max(0, table * shadeShare * clippings - ageLb);
         return new NitrogenNeed(Quantities.gM2(lb), account, assumed(target, options, region));
     }
 

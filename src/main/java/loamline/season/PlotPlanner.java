@@ -27,8 +27,8 @@ final class PlotPlanner {
     private static final int LIME_MONTHS = 4;
     /** A date that can take less nitrogen is not worth a round of the spreader: 0.25 lb/1,000 ft², own rule, g/m². */
     private static final double LEAST_N_GM2 = Quantities.gM2(0.25);
-    /** Less is no dose, g/m². */
-    private static final double NOTHING_GM2 = 1e-6;
+    /** Less is no need that a spreader can meet: about 0.01 lb/1,000 ft², own rule, g/m². */
+    private static final double NOTHING_GM2 = 0.05;
 
     private final SeasonInputs inputs;
     private final List<Product> products;
@@ -69,6 +69,12 @@ final class PlotPlanner {
                         NitrogenNeed.region(zone.target(), inputs.options()),
                         zone.need().getOrDefault(Nutrient.N, 0.0)))
                 .orElse(List.of());
+    }
+
+    /** Why a zone should get no nitrogen on a day; empty if the calendar says nothing against it. */
+    Optional<String> pause(ZoneSeason zone, LocalDate day) {
+        return zone.grass()
+                .flatMap(grass -> calendar.pause(grass, NitrogenNeed.region(zone.target(), inputs.options()), day));
     }
 
     /** Why a zone that needs something gets no plot; empty if it has one or needs nothing. */
@@ -132,7 +138,7 @@ final class PlotPlanner {
         less(
                 most,
                 Quantity.P2O5,
-                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)));
+                theirs(zone, day.date(), visit -> visit.gM2(Nutrient.P2O5).orElse(0)) + compost(zone, day.date()));
         less(
                 most,
                 Quantity.K2O,
@@ -140,7 +146,7 @@ final class PlotPlanner {
         zone.sample()
                 .flatMap(s -> s.sulfur().value())
                 .flatMap(s -> s.dosesKgM2().stream().findFirst())
-                .ifPresent(kg -> most.put(Quantity.SULFUR, 1000 * kg * (1 + MET)));
+                .ifPresent(kg -> most.put(Quantity.SULFUR, 1000 * kg));
         return most;
     }
 
@@ -156,6 +162,11 @@ final class PlotPlanner {
                         .isPresent())
                 .mapToDouble(amount::apply)
                 .sum();
+    }
+
+    private double compost(ZoneSeason zone, LocalDate day) {
+        LocalDate laid = new GroundTasks(inputs).day(zone);
+        return Math.abs(ChronoUnit.DAYS.between(laid, day)) <= WINDOW_DAYS ? zone.compostGM2(Nutrient.P2O5) : 0;
     }
 
     private Set<Integer> usable(ZoneSeason zone, Calendar.Day day, boolean lime) {
@@ -187,19 +198,19 @@ final class PlotPlanner {
         double nitrogen = zone.remaining(Nutrient.N).orElse(0);
         Map<Quantity, Range> season = new EnumMap<>(Quantity.class);
         for (Nutrient nutrient : Nutrient.values()) {
-            double left = zone.remaining(nutrient).orElse(0);
-            season.put(nutrient.quantity(), met(left <= NOTHING_GM2 ? 0 : left));
+            season.put(nutrient.quantity(), met(zone.remaining(nutrient).orElse(0)));
         }
         season.put(Quantity.P2O5, phosphate(zone, slots));
         // potash beside nitrogen does no harm as long as it is no more than the nitrogen: own rule
         Range potash = met(zone.remaining(Nutrient.K2O).orElse(0));
         season.put(Quantity.K2O, new Range(potash.least(), potash.most() + nitrogen));
         season.put(Quantity.LIME, lime(zone.remaining(Nutrient.LIME).orElse(0), slots));
+        season.put(Quantity.SULFUR, sulfur(zone.remaining(Nutrient.SULFUR).orElse(0), slots));
         return season;
     }
 
     private static Range met(double gM2) {
-        return new Range(gM2 * (1 - MET), gM2 * (1 + MET));
+        return gM2 <= NOTHING_GM2 ? Range.atMost(0) : new Range(gM2 * (1 - MET), gM2 * (1 + MET));
     }
 
     private Range phosphate(ZoneSeason zone, List<Slot> slots) {
@@ -207,9 +218,19 @@ final class PlotPlanner {
             return Range.atMost(0);
         }
         double year = law.capGM2("p2o5_year_lb").orElse(Double.POSITIVE_INFINITY)
-                - zone.service().getOrDefault(Nutrient.P2O5, 0.0);
-        double left = Math.min(zone.remaining(Nutrient.P2O5).orElse(0), Math.max(0, year));
-        return new Range(left * (1 - MET), Math.max(0, Math.min(left * (1 + MET), year)));
+                - zone.service().getOrDefault(Nutrient.P2O5, 0.0)
+                - zone.compostGM2(Nutrient.P2O5);
+        Range left = met(Math.min(zone.remaining(Nutrient.P2O5).orElse(0), year));
+        return new Range(left.least(), Math.min(left.most(), Math.max(0, year)));
+    }
+
+    /** What of the sulfur the season's dates can bring; never more than the need, which the year's cap may have set. */
+    private static Range sulfur(double gM2, List<Slot> slots) {
+        double most = slots.stream()
+                .mapToDouble(slot -> slot.mostGM2().getOrDefault(Quantity.SULFUR, 0.0))
+                .sum();
+        double now = Math.min(gM2, most);
+        return new Range(now * (1 - MET), now);
     }
 
     /** What of the lime the season's dressings can bring; the rest waits for the next. */

@@ -10,7 +10,8 @@ package loamline.season;
  * @param cost 0 where no price is known
  */
 public record Purchase(String name, int bags, double kg, double usedKg, double volumeM3, double cost) {
+    /** 0 or more: a sum of doses may pass the weight of its bags by rounding. */
     public double leftoverKg() {
-        return kg - usedKg;
+        return Math.max(0, kg - usedKg);
     }
 }

@@ -31,7 +31,7 @@ import loamline.season.blend.Plot;
  * @param second the second-best plan
  * @param cautions that hold for all of it
  * @param problems everything that is open or was assumed
- * @param accounts of bags and cost, by JSON pointer
+ * @param accounts of compost, bags and cost, by JSON pointer
  */
 public record Season(
         SeasonInputs inputs,
@@ -93,7 +93,7 @@ public record Season(
                 Optional.empty(),
                 SeasonCautions.of(Law.of(inputs.options())),
                 new SeasonDoubts(inputs, planner).problems(zones),
-                Map.of());
+                CompostCheck.of(inputs).accounts(zones));
         return bare.isOptimal() ? bare.with(blend, products, planner) : bare;
     }
 
@@ -105,6 +105,8 @@ public record Season(
         List<Task> all = new ArrayList<>(tasks);
         all.addAll(new DoseTasks(blend, products, zones, planner, inputs.options()).tasks(plan));
         List<Purchase> bought = purchases(blend, plan);
+        Map<String, Account> explained = new LinkedHashMap<>(accounts);
+        explained.putAll(PlanAccounts.of(blend, plan, bought));
         return new Season(
                 inputs,
                 zones,
@@ -115,7 +117,7 @@ public record Season(
                 solver.secondBest(plan.bags()).map(next -> second(blend, next, solver.cost(next))),
                 cautions,
                 problems,
-                PlanAccounts.of(blend, plan, bought));
+                explained);
     }
 
     private static void requireSound(Blend blend, BagPlan plan) {

@@ -1,9 +1,14 @@
 package loamline.season;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import loamline.account.Problem;
 import loamline.account.Where;
+import loamline.season.blend.Plot;
+import loamline.season.blend.Range;
 import loamline.soil.SoilReport;
 
 /** Everything that is open or was assumed in a season. */
@@ -14,12 +19,15 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
             problems.addAll(SoilReport.of(inputs.lab(), inputs.options().soil()).problems());
         }
         for (ZoneSeason zone : zones) {
+            problems.addAll(CompostCheck.of(inputs).problems(zone));
             zone.questions().forEach(words -> problems.add(Season.question(zone.name(), words)));
             planner.unplanned(zone)
                     .ifPresent(words -> problems.add(Problem.warning(
                             "SEASON_NO_DATE", Where.WHOLE, zone.name() + " gets no product: " + words)));
             phosphorus(zone, problems);
+            planner.plot(zone).ifPresent(plot -> rest(zone, plot, problems));
         }
+        problems.addAll(offSeason(zones));
         inputs.targets().stream()
                 .filter(target -> zones.stream().noneMatch(zone -> zone.name().equalsIgnoreCase(target.zone())))
                 .forEach(target -> problems.add(Problem.warning(
@@ -33,6 +41,48 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
                         Where.line(visit.line()),
                         "without a date the visit counts for the year, and for no dose's cap: fill in date")));
         return problems;
+    }
+
+    /** Another company's nitrogen on days on which the published calendar wants none, a problem for each visit and reason. */
+    private List<Problem> offSeason(List<ZoneSeason> zones) {
+        List<Problem> problems = new ArrayList<>();
+        for (Visit visit : inputs.visits()) {
+            Map<String, List<String>> byReason = new LinkedHashMap<>();
+            zones.stream()
+                    .filter(zone ->
+                            visit.isOn(zone.name()) && visit.gM2(Nutrient.N).orElse(0) > 0)
+                    .forEach(zone -> visit.date()
+                            .flatMap(day -> planner.pause(zone, day))
+                            .ifPresent(words -> byReason.computeIfAbsent(words, w -> new ArrayList<>())
+                                    .add(zone.name())));
+            byReason.forEach((words, names) -> problems.add(Problem.warning(
+                    "SERVICE_OFF_SEASON",
+                    Where.line(visit.line()),
+                    "the service's visit of " + visit.date().orElseThrow() + " brings nitrogen out of season to "
+                            + String.join(", ", names) + ": " + words)));
+        }
+        return problems;
+    }
+
+    /** What caps and dates leave for another season. */
+    private static void rest(ZoneSeason zone, Plot plot, List<Problem> problems) {
+        for (Nutrient nutrient : List.of(Nutrient.P2O5, Nutrient.LIME, Nutrient.SULFUR)) {
+            double now = plot.season()
+                    .getOrDefault(nutrient.quantity(), Range.atMost(0))
+                    .most();
+            double needed = zone.remaining(nutrient).orElse(0);
+            if (now > 0 && now < needed) {
+                problems.add(Problem.warning(
+                        "SEASON_REST_WAITS",
+                        Where.WHOLE,
+                        String.format(
+                                Locale.ROOT,
+                                "%s gets %.0f %% of its %s: caps and dates allow no more; test again before the rest",
+                                zone.name(),
+                                100 * now / needed,
+                                nutrient.word())));
+            }
+        }
     }
 
     private void phosphorus(ZoneSeason zone, List<Problem> problems) {

@@ -2,6 +2,7 @@ package loamline.season;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.MonthDay;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -18,6 +19,7 @@ import loamline.soil.SoilOptions;
  * @param professional whether somebody is paid for spreading, where the law tells the two apart
  * @param dropSpreader whether a drop spreader or a guard keeps fertilizer in its swath
  * @param meanC usual mean temperature of months, °C; may be empty
+ * @param firstFrost usual day of the first killing frost; empty if not told
  * @param soil how laboratory values are read
  */
 public record SeasonOptions(
@@ -27,6 +29,7 @@ public record SeasonOptions(
         boolean professional,
         boolean dropSpreader,
         Map<Month, Double> meanC,
+        Optional<MonthDay> firstFrost,
         SoilOptions soil,
         TurfTables tables) {
     public SeasonOptions {
@@ -41,6 +44,24 @@ public record SeasonOptions(
                                     .map(row -> row.text("state"))
                                     .toList()));
         }
+    }
+
+    /** Where the first frost is not told. */
+    public SeasonOptions(
+            LocalDate from,
+            Optional<String> region,
+            Optional<String> state,
+            boolean professional,
+            boolean dropSpreader,
+            Map<Month, Double> meanC,
+            SoilOptions soil,
+            TurfTables tables) {
+        this(from, region, state, professional, dropSpreader, meanC, Optional.empty(), soil, tables);
+    }
+
+    public SeasonOptions withFrost(MonthDay day) {
+        return new SeasonOptions(
+                from, region, state, professional, dropSpreader, meanC, Optional.of(day), soil, tables);
     }
 
     /** How far fertilizer stays from open water by the state's law, m; 0 without one. */
@@ -63,10 +84,11 @@ public record SeasonOptions(
 
     public SeasonOptions in(String stateLetters) {
         return new SeasonOptions(
-                from, region, Optional.of(stateLetters), professional, dropSpreader, meanC, soil, tables);
+                from, region, Optional.of(stateLetters), professional, dropSpreader, meanC, firstFrost, soil, tables);
     }
 
     public SeasonOptions inRegion(String name) {
-        return new SeasonOptions(from, Optional.of(name), state, professional, dropSpreader, meanC, soil, tables);
+        return new SeasonOptions(
+                from, Optional.of(name), state, professional, dropSpreader, meanC, firstFrost, soil, tables);
     }
 }

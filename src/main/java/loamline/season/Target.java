@@ -1,6 +1,7 @@
 package loamline.season;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -54,11 +55,16 @@ public record Target(
      *
      * @param clippingsStay whether they are left lying
      * @param ageYears empty if not told
+     * @param shaded whether it stands in shade; empty to take what the sun study says
      * @param wettingAgent name of the product to use; empty for none
      */
     public record Keeping(
-            boolean clippingsStay, OptionalDouble ageYears, boolean shaded, boolean core, String wettingAgent) {
-        public static final Keeping USUAL = new Keeping(false, OptionalDouble.empty(), false, false, "");
+            boolean clippingsStay,
+            OptionalDouble ageYears,
+            Optional<Boolean> shaded,
+            boolean core,
+            String wettingAgent) {
+        public static final Keeping USUAL = new Keeping(false, OptionalDouble.empty(), Optional.empty(), false, "");
     }
 
     /** Analysis of a compost: elemental P of the dry weight, per cent; dry share, per cent; weight, kg/m³. */

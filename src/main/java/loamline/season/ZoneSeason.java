@@ -44,12 +44,17 @@ public record ZoneSeason(
         return ground.name();
     }
 
-    /** What is still to be spread, 0 or more; empty if the need is not known. */
+    /** What the zone's compost brings, g/m²; 0 where that is not known. */
+    public double compostGM2(Nutrient nutrient) {
+        return nutrient == Nutrient.P2O5 ? CompostCheck.brought(target).orElse(0) : 0;
+    }
+
+    /** What is still to be spread, 0 or more, with service and compost taken off; empty if the need is not known. */
     public OptionalDouble remaining(Nutrient nutrient) {
         Double needed = need.get(nutrient);
         return needed == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.max(0, needed - service.getOrDefault(nutrient, 0.0)));
+                : OptionalDouble.of(Math.max(0, needed - service.getOrDefault(nutrient, 0.0) - compostGM2(nutrient)));
     }
 
     /** What the service brings beyond the need, 0 or more; empty if the need is not known. */

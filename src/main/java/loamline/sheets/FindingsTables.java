@@ -12,6 +12,7 @@ import loamline.findings.Comparison;
 import loamline.findings.Evidence;
 import loamline.findings.Findings;
 import loamline.findings.LoggedCore;
+import loamline.findings.Meaning;
 import loamline.findings.Quantity;
 import loamline.findings.RankedCause;
 import loamline.findings.Surface;
@@ -229,13 +230,14 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
 
     private void zones(Column column) {
         Table table = table(
-                Table.Field.words("zone", 36).strong(),
-                Table.Field.words("reading", 40),
-                Table.Field.number("cores", 16),
-                Table.Field.number("mean", 26),
-                Table.Field.number("spread (sd)", 26),
-                Table.Field.number("least", 26),
-                Table.Field.number("most", 26));
+                Table.Field.words("zone", 30).strong(),
+                Table.Field.words("reading", 30),
+                Table.Field.number("cores", 13),
+                Table.Field.number("mean", 19),
+                Table.Field.number("spread (sd)", 21),
+                Table.Field.number("least", 19),
+                Table.Field.number("most", 19),
+                Table.Field.words("what the mean says", 45));
         column.add(
                 SECTION_MM,
                 Blocks.stack(0.6, List.of(heading("Zones"), table.head())),
@@ -252,7 +254,10 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                         ? value(z.quantity(), z.sd().getAsDouble())
                         : NONE,
                 value(z.quantity(), z.least()),
-                value(z.quantity(), z.most()));
+                value(z.quantity(), z.most()),
+                Meaning.of(z, findings.zones())
+                        .map(m -> m.name() + (m.action().isEmpty() ? "" : ": " + m.action()))
+                        .orElse(""));
     }
 
     private void surfaces(Column column) {

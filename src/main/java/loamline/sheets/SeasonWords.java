@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loamline.reference.TurfTables.Grass;
+import loamline.season.Mowing;
 import loamline.season.Nutrient;
 import loamline.season.Purchase;
 import loamline.season.Season;
@@ -229,14 +231,48 @@ record SeasonWords(Season season, Figures figures) {
 
     /** What to know for the work. */
     List<String> hints() {
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(
                                 "“Each way”: set the spreader to this half rate, go over the lawn one way, then again across"
                                         + " it. “Pan”: what a pan of one square foot catches each way; adjust until it is within"
                                         + " 5 %."),
+                        mowing().stream(),
                         season.tasks().stream().flatMap(t -> t.cautions().stream()))
+                .flatMap(hints -> hints)
                 .distinct()
                 .toList();
+    }
+
+    /** Heights of the mower in a sentence; empty if none is held for the zones' grasses. */
+    private Optional<String> mowing() {
+        Map<String, Mowing> byGrass = new LinkedHashMap<>();
+        for (ZoneSeason zone : season.zones()) {
+            Mowing.of(zone, season.inputs()).ifPresent(m -> byGrass.put(grass(zone, m), m));
+        }
+        String heights = byGrass.entrySet().stream()
+                .map(e -> e.getKey() + " at "
+                        + range(e.getValue().lowM(), e.getValue().highM())
+                        + (e.getValue().words().isEmpty()
+                                ? ""
+                                : ", " + e.getValue().words()))
+                .collect(Collectors.joining("; "));
+        String sources = byGrass.values().stream()
+                .map(m -> m.origin().source().citation())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return byGrass.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Mow " + heights + ". Cut before it stands half as high again: no more than a third at a time ("
+                                + sources + ").");
+    }
+
+    private static String grass(ZoneSeason zone, Mowing mowing) {
+        return zone.grass().map(Grass::name).orElse("grass") + (mowing.shaded() ? " in shade" : "");
+    }
+
+    private String range(double lowM, double highM) {
+        return lowM == highM ? figures.small(lowM) : figures.small(lowM) + " to " + figures.small(highM);
     }
 
     String noteLead() {
@@ -258,11 +294,12 @@ record SeasonWords(Season season, Figures figures) {
     private List<String> ledger(ZoneSeason zone, Nutrient nutrient, double need) {
         double brought = zone.service().getOrDefault(nutrient, 0.0);
         double over = zone.surplus(nutrient).orElse(0);
+        double compost = zone.compostGM2(nutrient);
         String so = over > NOTHING_GM2
                 ? figures.dose(over) + " more than it needs"
                 : needs(zone, nutrient)
                         ? "we add " + figures.dose(zone.remaining(nutrient).orElse(0))
-                        : "enough";
+                        : compost > NOTHING_GM2 ? "our compost brings " + figures.dose(compost) : "enough";
         return List.of(zone.name(), nutrient.word(), figures.dose(need), figures.dose(brought), so);
     }
 
@@ -277,6 +314,10 @@ record SeasonWords(Season season, Figures figures) {
         if (!nitrogen.isEmpty()) {
             asks.add("Please leave out a visit with nitrogen on " + join(nitrogen) + ", or halve it.");
         }
+        season.problems().stream()
+                .filter(problem -> problem.code().equals("SERVICE_OFF_SEASON"))
+                .map(problem -> "Please move it: " + problem.message() + ".")
+                .forEach(asks::add);
         season.inputs().visits().stream()
                 .filter(visit -> FED.stream().anyMatch(n -> visit.gM2(n).isEmpty()))
                 .map(SeasonWords::unknown)

@@ -85,6 +85,10 @@ public record SoilOptions(
         return new SoilOptions(guideline, nitrogenGM2, newLawn, state, changed, tables);
     }
 
+    public SoilOptions with(SoilTables others) {
+        return new SoilOptions(guideline, nitrogenGM2, newLawn, state, lime, others);
+    }
+
     public SoilOptions onNewLawn() {
         return new SoilOptions(guideline, nitrogenGM2, true, state, lime, tables);
     }

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import loamline.units.Factors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -98,6 +99,7 @@ class SeasonCommandTest {
             assertThat(new PDFTextStripper().getText(plan))
                     .contains("note to the company that fertilizes")
                     .contains("What we ask for")
+                    .contains("Mow Kentucky bluegrass at 2.5 in to 3.5 in")
                     .contains("local code wins");
         }
     }
@@ -120,7 +122,41 @@ class SeasonCommandTest {
         Path empty = Files.writeString(folder.resolve("p.csv"), "name,bag_kg,price\n");
         assertThat(run(empty.toString())).isEqualTo(2);
         assertThat(run(COURT + "products.csv", "--state", "ZZ")).isEqualTo(2);
+        assertThat(run(COURT + "products.csv", "--frost", "31-10")).isEqualTo(2);
+        assertThat(run(
+                        COURT + "products.csv",
+                        "--tables",
+                        folder.resolve("none").toString()))
+                .isEqualTo(2);
         assertThat(out()).doesNotExist();
+    }
+
+    @Test
+    void tablesOfTheUsersOwnReachTheNeedAndABadRowIsNamedByFileAndLine() throws IOException {
+        Path tables = Files.createDirectory(folder.resolve("tables"));
+        Files.writeString(
+                tables.resolve("turf-nitrogen.csv"),
+                "grass,region,use,low_lb,high_lb,status,source_id\nfine fescue,illinois,any,2,2,ours,our-trial\n");
+        Files.writeString(
+                tables.resolve("turf-caps.csv"), "cap,most_lb_1000ft2,status,source_id\nN,lots,ours,our-trial\n");
+        assertThat(run(COURT + "products.csv", "--tables", tables.toString(), "--frost", "10-25"))
+                .as(said)
+                .isEqualTo(1);
+        assertThat(said).contains("turf-caps.csv: line 2: most_lb_1000ft2").contains("“lots”");
+        JsonNode shade = zone("Back shade");
+        // 2 lb N on 1,000 ft², halved by shade, less a fifth for clippings
+        assertThat(shade.at("/need/N").asDouble()).isCloseTo(0.8 * Factors.G_M2_PER_LB_1000FT2, within(1e-9));
+        assertThat(shade.at("/mowing/source").asText()).isEqualTo("purdue-ay8");
+        assertThat(Files.readString(out().resolve("accounts.json"))).contains("your own table: our-trial");
+    }
+
+    private JsonNode zone(String name) throws IOException {
+        for (JsonNode zone : season().get("zones")) {
+            if (zone.get("name").asText().equals(name)) {
+                return zone;
+            }
+        }
+        throw new AssertionError("no zone " + name);
     }
 
     @Test

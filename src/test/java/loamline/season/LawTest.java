@@ -58,6 +58,9 @@ class LawTest {
                 .isTrue();
         assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.minusMonths(37)), false))
                 .isFalse();
+        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY), false)).isTrue();
+        assertThat(law.allowsPhosphorus(MAY, Optional.of(MAY.plusDays(1)), false))
+                .isFalse();
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import loamline.account.Account;
 import loamline.soil.Element;
 import loamline.soil.LabValue;
 import loamline.units.Factors;
@@ -181,6 +182,49 @@ class SeasonTest {
         assertThat(limed).isNotEmpty();
         // Penn State: no more than 100 lb/M at a time
         limed.forEach(t -> assertThat(1000 * t.kgM2() / LB).isLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void shadeIsAsTheTargetsSayElseAsTheSunDoes() {
+        // turf that gets less than 6 h of direct sun is in partial shade (W. Reeves, University of Georgia Extension)
+        // and gets half of the nitrogen (University of California IPM)
+        double open = shadedNeed(Optional.empty(), Map.of());
+        assertThat(shadedNeed(Optional.empty(), Map.of("Lawn", 5.9))).isEqualTo(open / 2);
+        assertThat(shadedNeed(Optional.empty(), Map.of("Lawn", 6.0))).isEqualTo(open);
+        assertThat(shadedNeed(Optional.of(false), Map.of("Lawn", 2.0))).isEqualTo(open);
+        assertThat(shadedNeed(Optional.of(true), Map.of("Lawn", 9.0))).isEqualTo(open / 2);
+        Account account =
+                shaded(Optional.empty(), Map.of("Lawn", 5.9)).accounts().get(Nutrient.N);
+        assertThat(account.note()).contains("By the sun study it stands in partial shade");
+        assertThat(account.inputs()).containsKey("sun_hours");
+        assertThat(shaded(Optional.of(true), Map.of())
+                        .accounts()
+                        .get(Nutrient.N)
+                        .note())
+                .contains("list of targets");
+    }
+
+    private static double shadedNeed(Optional<Boolean> told, Map<String, Double> sunHours) {
+        return shaded(told, sunHours).need().get(Nutrient.N);
+    }
+
+    private static ZoneSeason shaded(Optional<Boolean> told, Map<String, Double> sunHours) {
+        Target usual = Target.of("Lawn");
+        Target target = new Target(
+                "Lawn",
+                "",
+                "virginia",
+                "medium",
+                OptionalDouble.empty(),
+                usual.seed(),
+                0,
+                new Target.Keeping(false, OptionalDouble.empty(), told, false, ""),
+                usual.compost(),
+                2);
+        SeasonInputs inputs =
+                inputs(List.of(), List.of(), target, SeasonOptions.from(SPRING)).withSun(sunHours);
+        assertThat(inputs.asksForSun()).isEqualTo(told.isEmpty());
+        return only(Season.of(inputs));
     }
 
     @Test

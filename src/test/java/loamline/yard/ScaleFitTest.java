@@ -52,6 +52,16 @@ class ScaleFitTest {
     }
 
     @Test
+    void threeCountsOfPacesGiveTheFactorThatTheirTextPrints() {
+        // an agricultural engineering text (second-hand): 200 ft paced as 62, 60 and 64: 3.2 ft a pace. Its mean of
+        // counts
+        // makes 3.226, the mean of ratios here 3.227
+        ScaleFit fit = ScaleFit.of(image(along(62, 200), along(60, 200), along(64, 200)));
+        assertThat(0.1 * fit.factor()).isCloseTo(3.2, within(0.05));
+        assertThat(0.1 * fit.factor()).isCloseTo(200 / Math.cbrt(62 * 60 * 64), within(1e-12));
+    }
+
+    @Test
     void theFitIsTheLeastOfAllFactors() {
         Backdrop image = image(along(100, 9.7), along(250, 26), along(400, 41));
         double fitted = ScaleFit.of(image).factor();

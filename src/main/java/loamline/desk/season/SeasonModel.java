@@ -57,6 +57,7 @@ public final class SeasonModel {
     private final TablesModel targets;
     private final ObjectProperty<Optional<String>> state = new SimpleObjectProperty<>(Optional.empty());
     private volatile Optional<String> law = Optional.empty();
+    private volatile Map<String, Double> sunHours = Map.of();
 
     /** @param today the season's first day where no laboratory report has a date */
     public SeasonModel(Session session, LocalDate today) {
@@ -95,6 +96,14 @@ public final class SeasonModel {
         return new TablesModel(session, new TableKind(sort, word, "", columns, table -> check.apply(table.text())));
     }
 
+    /** Takes note of the sun of zones, hours a day in the growing season. */
+    public void shine(Map<String, Double> hours) {
+        if (!hours.equals(sunHours)) {
+            sunHours = hours;
+            derived.again();
+        }
+    }
+
     /** Empty without products to choose from. */
     private Optional<Season> planned(Yard yard) {
         var list = texts(yard, Sort.PRODUCTS)
@@ -113,8 +122,8 @@ public final class SeasonModel {
                 .flatMap(text -> TargetFile.parse(text).targets().stream())
                 .toList();
         SeasonOptions options = options(yard, lab);
-        return Optional.of(
-                Season.of(new SeasonInputs(Ground.of(yard, options.setbackM()), lab, list, visits, wanted, options)));
+        List<Ground> grounds = Ground.of(yard, options.setbackM());
+        return Optional.of(Season.of(new SeasonInputs(grounds, lab, list, visits, wanted, options, sunHours)));
     }
 
     private static Stream<String> texts(Yard yard, Sort sort) {

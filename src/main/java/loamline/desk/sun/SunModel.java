@@ -7,8 +7,10 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -80,6 +82,17 @@ public final class SunModel {
     /** The hours of sun; empty while they are worked out, or without a place on the earth. */
     public Optional<SunStudy> study() {
         return answer().flatMap(SunStudy.Answer::study);
+    }
+
+    /**
+     * Direct sun of each zone, hours a day, on days when grass grows; no zones while they are worked out or without a place
+     * on the earth; empty while midwinter is looked at.
+     */
+    public Optional<Map<String, Double>> growingHours() {
+        return season.get() == Season.MIDWINTER
+                ? Optional.empty()
+                : Optional.of(study().map(SunStudy::zones).orElse(List.of()).stream()
+                        .collect(Collectors.toMap(ZoneSun::name, ZoneSun::meanHours)));
     }
 
     private Found seen(SunStudy study) {

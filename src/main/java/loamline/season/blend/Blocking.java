@@ -21,7 +21,7 @@ public final class Blocking {
         NOT_SOLD,
         /** There is no date at all. */
         NO_DATE,
-        /** What one dose may bring of the quantity. */
+        /** What one dose may bring of the quantity, or of several at once. */
         DOSE,
         /** What the season may bring of the quantity. */
         SEASON,
@@ -35,9 +35,18 @@ public final class Blocking {
      * A rule in the way.
      *
      * @param plot its position
-     * @param quantity empty for rules about dates and materials
+     * @param quantities of which limits are in the way together, none of them by itself; none for rules about dates and
+     *     materials
      */
-    public record Block(int plot, Rule rule, Optional<Quantity> quantity) {}
+    public record Block(int plot, Rule rule, List<Quantity> quantities) {
+        public Block {
+            quantities = List.copyOf(quantities);
+        }
+
+        private static Block of(int plot, Rule rule, Quantity... quantities) {
+            return new Block(plot, rule, List.of(quantities));
+        }
+    }
 
     private Blocking() {}
 
@@ -68,31 +77,34 @@ public final class Blocking {
                 .toList();
         asked.stream()
                 .filter(q -> materials.stream().noneMatch(m -> m.of(q) > 0))
-                .forEach(q -> blocks.add(new Block(p, Rule.NOT_SOLD, Optional.of(q))));
+                .forEach(q -> blocks.add(Block.of(p, Rule.NOT_SOLD, q)));
         if (plot.slots().isEmpty()) {
-            blocks.add(new Block(p, Rule.NO_DATE, Optional.empty()));
+            blocks.add(Block.of(p, Rule.NO_DATE));
         }
         if (!blocks.isEmpty()) {
             return blocks;
         }
         for (Quantity q : Quantity.values()) {
-            if (works(withSlots(plot, slot -> withoutLimit(slot, q)), materials)) {
-                blocks.add(new Block(p, Rule.DOSE, Optional.of(q)));
+            if (works(withoutDoseLimits(plot, List.of(q)), materials)) {
+                blocks.add(Block.of(p, Rule.DOSE, q));
             }
             if (works(withoutMost(plot, q), materials)) {
-                blocks.add(new Block(p, Rule.SEASON, Optional.of(q)));
+                blocks.add(Block.of(p, Rule.SEASON, q));
             }
         }
         Set<Integer> all = IntStream.range(0, materials.size()).boxed().collect(Collectors.toSet());
         if (works(withSlots(plot, slot -> new Slot(slot.date(), slot.mostGM2(), all, slot.wantedNGM2())), materials)) {
-            blocks.add(new Block(p, Rule.MATERIALS, Optional.empty()));
+            blocks.add(Block.of(p, Rule.MATERIALS));
+        }
+        if (blocks.isEmpty()) {
+            doses(plot, materials).ifPresent(caps -> blocks.add(new Block(p, Rule.DOSE, caps)));
         }
         if (blocks.isEmpty()) {
             asked.stream()
                     .filter(q -> !works(only(plot, q), materials) || asked.size() == 1)
-                    .forEach(q -> blocks.add(new Block(p, Rule.TOGETHER, Optional.of(q))));
+                    .forEach(q -> blocks.add(Block.of(p, Rule.TOGETHER, q)));
         }
-        return blocks.isEmpty() ? List.of(new Block(p, Rule.TOGETHER, Optional.empty())) : blocks;
+        return blocks.isEmpty() ? List.of(Block.of(p, Rule.TOGETHER)) : blocks;
     }
 
     private static Plot withSlots(Plot plot, UnaryOperator<Slot> change) {
@@ -103,11 +115,28 @@ public final class Blocking {
                 plot.slots().stream().map(change).toList());
     }
 
-    private static Slot withoutLimit(Slot slot, Quantity quantity) {
-        Map<Quantity, Double> most = new EnumMap<>(Quantity.class);
-        most.putAll(slot.mostGM2());
-        most.remove(quantity);
-        return new Slot(slot.date(), most, slot.materials(), slot.wantedNGM2());
+    private static Plot withoutDoseLimits(Plot plot, List<Quantity> quantities) {
+        return withSlots(plot, slot -> {
+            Map<Quantity, Double> most = new EnumMap<>(Quantity.class);
+            most.putAll(slot.mostGM2());
+            quantities.forEach(most::remove);
+            return new Slot(slot.date(), most, slot.materials(), slot.wantedNGM2());
+        });
+    }
+
+    /** Limits of a dose that are in the way together, each of them needed; empty if there is more in the way. */
+    private static Optional<List<Quantity>> doses(Plot plot, List<Material> materials) {
+        List<Quantity> lifted = new ArrayList<>(List.of(Quantity.values()));
+        if (!works(withoutDoseLimits(plot, lifted), materials)) {
+            return Optional.empty();
+        }
+        for (Quantity q : Quantity.values()) {
+            lifted.remove(q);
+            if (!works(withoutDoseLimits(plot, lifted), materials)) {
+                lifted.add(q);
+            }
+        }
+        return Optional.of(lifted.stream().sorted().toList());
     }
 
     private static Plot withoutMost(Plot plot, Quantity quantity) {

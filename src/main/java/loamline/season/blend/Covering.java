@@ -17,7 +17,7 @@ final class Covering {
     /** Branches after which the search is given up. */
     private static final int MOST_BRANCHES = 200_000;
     /** A number this near to a whole one is whole. */
-    private static final double ROUNDING = 1e-6;
+    private static final double ROUNDING = 1e-8;
     /** An answer must be cheaper by this share to count. */
     private static final double CHEAPER = 1e-9;
 

@@ -145,22 +145,42 @@ class BagSolverTest {
         Blend blend =
                 new Blend(List.of(UREA), List.of(plot(Map.of(Quantity.K2O, Range.atLeast(3)), Map.of(), Set.of(0))));
         assertThat(Blocking.of(blend))
-                .containsExactly(new Blocking.Block(0, Blocking.Rule.NOT_SOLD, java.util.Optional.of(Quantity.K2O)));
+                .containsExactly(new Blocking.Block(0, Blocking.Rule.NOT_SOLD, List.of(Quantity.K2O)));
     }
 
     @Test
     void aCapInTheWayIsNamed() {
         Blend blend = new Blend(
                 List.of(UREA), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(Quantity.N, 4.0), Set.of(0))));
+        assertThat(Blocking.of(blend)).containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, List.of(Quantity.N)));
+    }
+
+    @Test
+    void capsThatAreInTheWayOnlyTogetherAreNamedTogether() {
+        Material salty =
+                new Material("salty", 20, 25, Map.of(Quantity.N, 0.46, Quantity.SALT, 0.75, Quantity.K2O, 0.1));
+        Map<Quantity, Double> caps = Map.of(Quantity.N, 4.0, Quantity.SALT, 6.0, Quantity.K2O, 5.0);
+        Blend blend = new Blend(List.of(salty), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), caps, Set.of(0))));
         assertThat(Blocking.of(blend))
-                .containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, java.util.Optional.of(Quantity.N)));
+                .containsExactly(new Blocking.Block(0, Blocking.Rule.DOSE, List.of(Quantity.N, Quantity.SALT)));
+    }
+
+    @Test
+    void anAmountOfAMillionthOfABagStillEndsTheSearch() {
+        Plot crumb = new Plot(
+                "crumb",
+                3e-4,
+                plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(), Set.of(0)).season(),
+                List.of(new Slot(LocalDate.of(2027, 9, 5), Map.of(), Set.of(0), 0)));
+        // 5 g/m² on 3 cm²: 1.6e-7 bags of 20 kg of urea
+        assertThat(new BagSolver(new Blend(List.of(UREA), List.of(crumb))).cheapest())
+                .containsExactly(1);
     }
 
     @Test
     void materialsThatMayNotBeUsedAreNamed() {
         Blend blend = new Blend(List.of(UREA), List.of(plot(Map.of(Quantity.N, Range.atLeast(5)), Map.of(), Set.of())));
-        assertThat(Blocking.of(blend))
-                .containsExactly(new Blocking.Block(0, Blocking.Rule.MATERIALS, java.util.Optional.empty()));
+        assertThat(Blocking.of(blend)).containsExactly(new Blocking.Block(0, Blocking.Rule.MATERIALS, List.of()));
     }
 
     @Test
