@@ -114,7 +114,8 @@ final class SeasonCommand implements Callable<Integer> {
                 options);
         Season season = Season.of(inputs.asksForSun() ? inputs.withSun(Growing.hours(yard)) : inputs);
         input.report(season.problems());
-        SeasonFiles.of(season, PageOptions.program()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
+        SeasonFiles.of(yard.name(), season, PageOptions.program())
+                .forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());
         output.write();
         input.say(summary(season) + " written to " + output.folder() + ".");
