@@ -3,20 +3,17 @@ package loamline.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Month;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import loamline.files.ClimateFile;
 import loamline.files.LabFile;
 import loamline.files.ProductFile;
 import loamline.files.SeasonFiles;
+import loamline.files.SeasonTables;
 import loamline.files.ServiceFile;
 import loamline.files.TargetFile;
-import loamline.reference.TurfTables;
 import loamline.season.Ground;
 import loamline.season.Season;
 import loamline.season.SeasonInputs;
@@ -24,9 +21,6 @@ import loamline.season.SeasonOptions;
 import loamline.season.Target;
 import loamline.season.Visit;
 import loamline.sheets.ClientPlan;
-import loamline.soil.LabValue;
-import loamline.soil.SoilOptions;
-import loamline.water.need.MonthClimate;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.jspecify.annotations.Nullable;
@@ -67,25 +61,8 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--climate", paramLabel = "CLIMATE.csv", description = "Usual weather, for growth by month.")
     private @Nullable Path climate;
 
-    @Option(
-            names = "--from",
-            paramLabel = "YYYY-MM-DD",
-            description =
-                    "First day on which anything may be done; default: the --date of the pages, else the newest day in"
-                            + " the laboratory's table.")
-    private @Nullable LocalDate from;
-
-    @Option(names = "--region", paramLabel = "NAME", description = "Whose calendar counts, such as illinois or kansas.")
-    private @Nullable String region;
-
-    @Option(names = "--state", paramLabel = "XX", description = "State whose law is kept.")
-    private @Nullable String state;
-
-    @Option(names = "--professional", description = "Somebody is paid for spreading.")
-    private boolean professional;
-
-    @Option(names = "--drop-spreader", description = "A drop spreader or a guard keeps fertilizer in its swath.")
-    private boolean dropSpreader;
+    @Mixin
+    private SeasonChoices choices;
 
     @Mixin
     private OutputFolder output;
@@ -104,7 +81,11 @@ final class SeasonCommand implements Callable<Integer> {
             throw new NotDone(
                     "PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
         }
-        SeasonOptions options = options(values.values());
+        LocalDate first = choices.first(values.values(), pages.sheets())
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
+        SeasonOptions options = choices.options(first, climate == null ? Map.of() : months(climate));
         SeasonInputs inputs = new SeasonInputs(
                 Ground.of(yard, options.setbackM()),
                 values.values(),
@@ -112,14 +93,13 @@ final class SeasonCommand implements Callable<Integer> {
                 service == null ? List.of() : visits(service),
                 targets == null ? List.of() : targets(targets),
                 options);
-        Season season = Season.of(inputs.asksForSun() ? inputs.withSun(Growing.hours(yard)) : inputs);
+        Season season = SeasonChoices.planned(yard, inputs);
         input.report(season.problems());
         SeasonFiles.of(yard.name(), season, PageOptions.program())
                 .forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());
         output.write();
         input.say(summary(season) + " written to " + output.folder() + ".");
-        season.blocking().forEach(words -> spec.commandLine().getErr().println("Blocked: " + words));
         return input.exitCode();
     }
 
@@ -128,32 +108,7 @@ final class SeasonCommand implements Callable<Integer> {
         return season.isOptimal()
                 ? String.format(
                         Locale.ROOT, "%d tasks, %d bags, %.2f", season.tasks().size(), bags, season.cost())
-                : "A season without products";
-    }
-
-    private SeasonOptions options(List<LabValue> values) {
-        try {
-            return new SeasonOptions(
-                    first(values),
-                    Optional.ofNullable(region),
-                    Optional.ofNullable(state),
-                    professional,
-                    dropSpreader,
-                    climate == null ? Map.of() : months(climate),
-                    state == null ? SoilOptions.USUAL : SoilOptions.USUAL.inState(state),
-                    TurfTables.published());
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-        }
-    }
-
-    private LocalDate first(List<LabValue> values) {
-        return Optional.ofNullable(from)
-                .or(() -> pages.sheets().date())
-                .or(() -> values.stream().flatMap(v -> v.date().stream()).max(Comparator.naturalOrder()))
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
+                : "No plan of products, as the warnings say; the rest of the season";
     }
 
     private List<Visit> visits(Path file) {
@@ -171,10 +126,6 @@ final class SeasonCommand implements Callable<Integer> {
     private Map<Month, Double> months(Path file) {
         var read = ClimateFile.read(file);
         input.report(file, read.problems());
-        Map<Month, Double> means = new EnumMap<>(Month.class);
-        for (MonthClimate month : read.value().orElse(List.of())) {
-            month.temperature().ifPresent(t -> means.put(month.month(), (t.minC() + t.maxC()) / 2));
-        }
-        return means;
+        return SeasonTables.meanC(read.value().orElse(List.of()));
     }
 }

@@ -42,7 +42,9 @@ record SeasonDoubts(SeasonInputs inputs, PlotPlanner planner) {
     /** What caps and dates leave for another season. */
     private static void rest(ZoneSeason zone, Plot plot, List<Problem> problems) {
         for (Nutrient nutrient : List.of(Nutrient.P2O5, Nutrient.LIME, Nutrient.SULFUR)) {
-            double now = plot.season().getOrDefault(nutrient.quantity(), Range.atMost(0)).most();
+            double now = plot.season()
+                    .getOrDefault(nutrient.quantity(), Range.atMost(0))
+                    .most();
             double needed = zone.remaining(nutrient).orElse(0);
             if (now > 0 && now < needed) {
                 problems.add(Problem.warning(

@@ -116,8 +116,8 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
         if (!season.isOptimal()) {
             column.add(
                     0,
-                    heading(blocks, "No plan of products: what is in the way"),
-                    season.blocking().stream().map(blocks::caution).toList());
+                    heading(blocks, "What is in the way"),
+                    List.of(blocks.caution(String.join(" ", season.blocking()))));
         }
         Table tasks = new Table(
                 blocks,

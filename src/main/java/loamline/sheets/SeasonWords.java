@@ -62,6 +62,10 @@ record SeasonWords(Season season, Figures figures) {
 
     /** Two or three sentences. */
     String inShort() {
+        if (!season.isOptimal()) {
+            return "There is no plan of products yet: the next page says what is in the way. What the soil test asks for,"
+                    + " and the work that needs no products, stand as they are.";
+        }
         List<String> parts = new ArrayList<>();
         List<String> sour = named(z -> needs(z, Nutrient.LIME));
         if (!sour.isEmpty()) {
