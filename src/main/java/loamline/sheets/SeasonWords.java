@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loamline.account.Account;
 import loamline.season.Nutrient;
 import loamline.season.Purchase;
 import loamline.season.Season;
@@ -241,6 +242,39 @@ record SeasonWords(Season season, Figures figures) {
                         season.tasks().stream().flatMap(t -> t.cautions().stream()))
                 .distinct()
                 .toList();
+    }
+
+    /** A number of the plan and how it came about. */
+    record Reckoned(String number, Account account) {}
+
+    /** Every number once, with all parts of the lawn for which it came about in the same way. */
+    List<Reckoned> reckoned() {
+        Map<List<Object>, List<String>> parts = new LinkedHashMap<>();
+        season.zones()
+                .forEach(zone -> zone.accounts()
+                        .forEach((nutrient, account) -> parts.computeIfAbsent(
+                                        List.of(nutrient.word(), account), key -> new ArrayList<>())
+                                .add(zone.name())));
+        List<Reckoned> all = new ArrayList<>();
+        parts.forEach((key, zones) -> all.add(new Reckoned(key.get(0) + " of " + join(zones), (Account) key.get(1))));
+        for (int i = 0; i < season.purchases().size(); i++) {
+            String name = "bags of " + season.purchases().get(i).name();
+            Optional.ofNullable(season.accounts().get("/products/" + i + "/bags"))
+                    .ifPresent(account -> all.add(new Reckoned(name, account)));
+        }
+        Optional.ofNullable(season.accounts().get("/cost"))
+                .ifPresent(account -> all.add(new Reckoned("cost of the bags", account)));
+        return all;
+    }
+
+    /** The values put into a formula, such as {@code low 2, high 3}. */
+    static String values(Account account) {
+        return account.inputs().entrySet().stream()
+                .map(input -> input.getKey().replace('_', ' ') + " "
+                        + (input.getValue() instanceof Double number
+                                ? SoilWords.number(number)
+                                : input.getValue().toString()))
+                .collect(Collectors.joining(", "));
     }
 
     String noteLead() {
