@@ -33,7 +33,7 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
     private static final double ROW_MM = 5;
     private static final Type LEAD = Type.regular(10.5);
     /** Height of the map on the first page, mm. */
-    private static final double MAP_MM = 108;
+    private static final double MAP_MM = 120;
 
     public ClientPlan {
         zones = List.copyOf(zones);
@@ -70,7 +70,7 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
                                 Table.Field.words("what it still needs this season", 72)),
                         season.zones(),
                         words::zone);
-        return column;
+        return column.add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
     }
 
     private static Sections sections(Blocks blocks, Column column) {
@@ -136,7 +136,7 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
             sections.column().add(2, blocks.paragraph(words.money(), Blocks.SECOND, Role.SOFT));
         }
         sections.bullets("Good to know", words.hints());
-        return sections.column().add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
+        return sections.column();
     }
 
     private Column note(SeasonWords words, Blocks blocks) {

@@ -247,16 +247,22 @@ record SeasonWords(Season season, Figures figures) {
     /** A number of the plan and how it came about. */
     record Reckoned(String number, Account account) {}
 
-    /** Every number once, with all parts of the lawn for which it came about in the same way. */
+    /**
+     * Every number once, with all parts of the lawn for which it came about in the same way; lime, sulfur and gypsum only
+     * where some is needed.
+     */
     List<Reckoned> reckoned() {
         Map<List<Object>, List<String>> parts = new LinkedHashMap<>();
-        season.zones()
-                .forEach(zone -> zone.accounts()
-                        .forEach((nutrient, account) -> parts.computeIfAbsent(
-                                        List.of(nutrient.word(), account), key -> new ArrayList<>())
-                                .add(zone.name())));
+        for (ZoneSeason zone : season.zones()) {
+            zone.accounts().forEach((nutrient, account) -> {
+                if (FED.contains(nutrient) || zone.need().getOrDefault(nutrient, 0.0) > 0) {
+                    parts.computeIfAbsent(List.of(nutrient.word(), account), key -> new ArrayList<>())
+                            .add(zone.name());
+                }
+            });
+        }
         List<Reckoned> all = new ArrayList<>();
-        parts.forEach((key, zones) -> all.add(new Reckoned(key.get(0) + " of " + join(zones), (Account) key.get(1))));
+        parts.forEach((key, zones) -> all.add(new Reckoned(key.get(0) + ": " + join(zones), (Account) key.get(1))));
         for (int i = 0; i < season.purchases().size(); i++) {
             String name = "bags of " + season.purchases().get(i).name();
             Optional.ofNullable(season.accounts().get("/products/" + i + "/bags"))
@@ -267,14 +273,14 @@ record SeasonWords(Season season, Figures figures) {
         return all;
     }
 
-    /** The values put into a formula, such as {@code low 2, high 3}. */
+    /** The values put into a formula, such as {@code low = 2; high = 3}. */
     static String values(Account account) {
         return account.inputs().entrySet().stream()
-                .map(input -> input.getKey().replace('_', ' ') + " "
+                .map(input -> input.getKey().replace('_', ' ') + " = "
                         + (input.getValue() instanceof Double number
                                 ? SoilWords.number(number)
                                 : input.getValue().toString()))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining("; "));
     }
 
     String noteLead() {
