@@ -147,9 +147,7 @@ class SeasonCommandTest {
 
     @Test
     void theHandoutHoldsSoilAndSeasonFromTheTablesOfTheYard() throws IOException {
-        Yard yard =
-                YardFiles.read(Path.of("maps/plover-court.loam.json")).yard().orElseThrow();
-        yard = yard.attaching(table(Sort.LAB, "demo-data/lab/thistlewick.csv"));
+        Yard yard = bare().attaching(table(Sort.LAB, "demo-data/lab/thistlewick.csv"));
         assertThat(handout(yard)).isZero();
         assertThat(out().toFile().list()).contains("soil.pdf", "walk-plan.pdf").doesNotContain("client-plan.pdf");
         yard = yard.attaching(table(Sort.PRODUCTS, COURT + "products.csv"))
