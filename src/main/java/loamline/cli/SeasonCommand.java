@@ -3,24 +3,17 @@ package loamline.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.MonthDay;
-import java.time.format.DateTimeParseException;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import loamline.files.ClimateFile;
 import loamline.files.LabFile;
 import loamline.files.ProductFile;
-import loamline.files.Read;
 import loamline.files.SeasonFiles;
+import loamline.files.SeasonTables;
 import loamline.files.ServiceFile;
-import loamline.files.TableFolder;
 import loamline.files.TargetFile;
-import loamline.reference.TurfTables;
 import loamline.season.Ground;
 import loamline.season.Season;
 import loamline.season.SeasonInputs;
@@ -28,9 +21,6 @@ import loamline.season.SeasonOptions;
 import loamline.season.Target;
 import loamline.season.Visit;
 import loamline.sheets.ClientPlan;
-import loamline.soil.LabValue;
-import loamline.soil.SoilOptions;
-import loamline.water.need.MonthClimate;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.jspecify.annotations.Nullable;
@@ -71,38 +61,8 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--climate", paramLabel = "CLIMATE.csv", description = "Usual weather, for growth by month.")
     private @Nullable Path climate;
 
-    @Option(
-            names = "--from",
-            paramLabel = "YYYY-MM-DD",
-            description =
-                    "First day on which anything may be done; default: the --date of the pages, else the newest day in"
-                            + " the laboratory's table.")
-    private @Nullable LocalDate from;
-
-    @Option(names = "--region", paramLabel = "NAME", description = "Whose calendar counts, such as illinois or kansas.")
-    private @Nullable String region;
-
-    @Option(names = "--state", paramLabel = "XX", description = "State whose law is kept.")
-    private @Nullable String state;
-
-    @Option(names = "--professional", description = "Somebody is paid for spreading.")
-    private boolean professional;
-
-    @Option(names = "--drop-spreader", description = "A drop spreader or a guard keeps fertilizer in its swath.")
-    private boolean dropSpreader;
-
-    @Option(
-            names = "--frost",
-            paramLabel = "MM-DD",
-            description =
-                    "Usual day of the first killing frost: warm-season grass gets no nitrogen in the month before.")
-    private @Nullable String frost;
-
-    @Option(
-            names = "--tables",
-            paramLabel = "DIR",
-            description = "Folder with your own tables about turf and soil, named and built like the published ones.")
-    private @Nullable Path tables;
+    @Mixin
+    private SeasonChoices choices;
 
     @Mixin
     private OutputFolder output;
@@ -121,7 +81,12 @@ final class SeasonCommand implements Callable<Integer> {
             throw new NotDone(
                     "PRODUCTS_NOT_READ", products + " holds no product that can be used; nothing was written.");
         }
-        SeasonOptions options = options(values.values());
+        LocalDate first = choices.first(values.values(), pages.sheets())
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
+        SeasonOptions options =
+                choices.options(input, first, climate == null ? Map.of() : months(climate), choices.soil(input));
         SeasonInputs inputs = new SeasonInputs(
                 Ground.of(yard, options.setbackM()),
                 values.values(),
@@ -129,13 +94,13 @@ final class SeasonCommand implements Callable<Integer> {
                 service == null ? List.of() : visits(service),
                 targets == null ? List.of() : targets(targets),
                 options);
-        Season season = Season.of(inputs.asksForSun() ? inputs.withSun(Growing.hours(yard)) : inputs);
+        Season season = SeasonChoices.planned(yard, inputs);
         input.report(season.problems());
-        SeasonFiles.of(season, PageOptions.program()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
+        SeasonFiles.of(yard.name(), season, PageOptions.program())
+                .forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));
         output.add("client-plan.pdf", new ClientPlan(yard, Zones.of(yard), season, pages.sheets()).pdf());
         output.write();
         input.say(summary(season) + " written to " + output.folder() + ".");
-        season.blocking().forEach(words -> spec.commandLine().getErr().println("Blocked: " + words));
         return input.exitCode();
     }
 
@@ -144,51 +109,7 @@ final class SeasonCommand implements Callable<Integer> {
         return season.isOptimal()
                 ? String.format(
                         Locale.ROOT, "%d tasks, %d bags, %.2f", season.tasks().size(), bags, season.cost())
-                : "A season without products";
-    }
-
-    private SeasonOptions options(List<LabValue> values) throws NotDone {
-        TurfTables turf = tables == null ? TurfTables.published() : own(tables, TableFolder.turf(tables));
-        SoilOptions soil =
-                tables == null ? SoilOptions.USUAL : SoilOptions.USUAL.with(own(tables, TableFolder.read(tables)));
-        try {
-            return new SeasonOptions(
-                    first(values),
-                    Optional.ofNullable(region),
-                    Optional.ofNullable(state),
-                    professional,
-                    dropSpreader,
-                    climate == null ? Map.of() : months(climate),
-                    Optional.ofNullable(frost).map(this::day),
-                    state == null ? soil : soil.inState(state),
-                    turf);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-        }
-    }
-
-    private MonthDay day(String text) {
-        try {
-            return MonthDay.parse("--" + text);
-        } catch (DateTimeParseException e) {
-            throw new ParameterException(
-                    spec.commandLine(), "--frost should be a month and a day such as 10-25, not “" + text + "”", e);
-        }
-    }
-
-    private <T> T own(Path folder, Read<T> read) throws NotDone {
-        input.report(folder, read.problems());
-        return read.value()
-                .orElseThrow(() -> new NotDone("TABLES_NOT_READ", folder + " cannot be read; nothing was written."));
-    }
-
-    private LocalDate first(List<LabValue> values) {
-        return Optional.ofNullable(from)
-                .or(() -> pages.sheets().date())
-                .or(() -> values.stream().flatMap(v -> v.date().stream()).max(Comparator.naturalOrder()))
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "The laboratory's table has no date: say --from, such as --from 2027-04-15."));
+                : "No plan of products, as the warnings say; the rest of the season";
     }
 
     private List<Visit> visits(Path file) {
@@ -206,10 +127,6 @@ final class SeasonCommand implements Callable<Integer> {
     private Map<Month, Double> months(Path file) {
         var read = ClimateFile.read(file);
         input.report(file, read.problems());
-        Map<Month, Double> means = new EnumMap<>(Month.class);
-        for (MonthClimate month : read.value().orElse(List.of())) {
-            month.temperature().ifPresent(t -> means.put(month.month(), (t.minC() + t.maxC()) / 2));
-        }
-        return means;
+        return SeasonTables.meanC(read.value().orElse(List.of()));
     }
 }

@@ -284,7 +284,7 @@ final class Visit {
                 page.file(),
                 options -> page == SeasonStep.Page.CLIENT_PLAN
                         ? new ClientPlan(yard, Zones.of(yard), planned, options).pdf()
-                        : SeasonFiles.of(planned, options.program())
+                        : SeasonFiles.of(yard.name(), planned, options.program())
                                 .getOrDefault(page.file(), "")
                                 .getBytes(StandardCharsets.UTF_8));
     }

@@ -15,9 +15,10 @@ final class CalendarText {
     /**
      * An event.
      *
-     * @param id unique in the calendar, of letters, digits and {@code -@.}
+     * @param id unique in the world (section 3.8.4.7), of letters, digits and {@code -@.}
+     * @param place where; may be empty
      */
-    record Event(String id, LocalDate day, String title, String description) {}
+    record Event(String id, LocalDate day, String title, String place, String description) {}
 
     private final StringBuilder text = new StringBuilder();
 
@@ -44,6 +45,9 @@ final class CalendarText {
         line("DTEND;VALUE=DATE:"
                 + DateTimeFormatter.BASIC_ISO_DATE.format(event.day().plusDays(1)));
         line("SUMMARY:" + escaped(event.title()));
+        if (!event.place().isEmpty()) {
+            line("LOCATION:" + escaped(event.place()));
+        }
         line("DESCRIPTION:" + escaped(event.description()));
         line("TRANSP:TRANSPARENT");
         line("END:VEVENT");

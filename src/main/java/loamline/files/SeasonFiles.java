@@ -1,5 +1,6 @@
 package loamline.files;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import loamline.account.Account;
@@ -27,15 +29,16 @@ public final class SeasonFiles {
     /**
      * The files by name, as text.
      *
+     * @param yard name of the yard, for the calendar
      * @param program name of the program, for the calendar
      */
-    public static Map<String, String> of(Season season, String program) {
+    public static Map<String, String> of(String yard, Season season, String program) {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("season.json", json(season));
         files.put("accounts.json", AccountsFile.text(accounts(season)));
         files.put("tasks.csv", tasks(season));
         files.put("shopping.csv", shopping(season));
-        files.put("season.ics", CalendarText.of(program, events(season)));
+        files.put("season.ics", CalendarText.of(program, events(yard, season)));
         return files;
     }
 
@@ -193,20 +196,29 @@ public final class SeasonFiles {
                 purchase.bags() == 0 ? null : purchase.cost());
     }
 
-    private static List<CalendarText.Event> events(Season season) {
+    private static List<CalendarText.Event> events(String yard, Season season) {
         return IntStream.range(0, season.tasks().size())
-                .mapToObj(i -> event(i, season.tasks().get(i)))
+                .mapToObj(i -> event(id(yard, season, i), yard, season.tasks().get(i)))
                 .toList();
     }
 
-    private static CalendarText.Event event(int i, Task task) {
+    /** The same for the same task of the same yard, and another in every other yard, so that calendars can be joined. */
+    private static String id(String yard, Season season, int task) {
+        String grounds =
+                season.zones().stream().map(ZoneSeason::ground).toList().toString();
+        String told = yard + grounds + season.tasks().get(task).date() + task;
+        return UUID.nameUUIDFromBytes(told.getBytes(StandardCharsets.UTF_8)) + "@loamline";
+    }
+
+    private static CalendarText.Event event(String id, String yard, Task task) {
         String what = task.product().isEmpty() ? "" : ": " + task.product();
         String amount =
                 task.kg() > 0 ? String.format(Locale.ROOT, "%.2f kg in %d passes. ", task.kg(), task.passes()) : "";
         return new CalendarText.Event(
-                task.date() + "-" + (i + 1) + "@loamline",
+                id,
                 task.date(),
                 task.action().title() + ", " + task.zone() + what,
+                yard,
                 amount + task.reason() + ". " + String.join(" ", task.cautions()));
     }
 }

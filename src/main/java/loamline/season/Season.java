@@ -83,16 +83,20 @@ public record Season(
         List<Plot> plots = zones.stream().flatMap(z -> planner.plot(z).stream()).toList();
         Blend blend = new Blend(products.stream().map(Product::material).toList(), plots);
         List<Task> groundTasks = new GroundTasks(inputs).tasks(zones);
+        List<String> blocking = new BlockWords(blend, inputs.options()).words(Blocking.of(blend));
         Season bare = new Season(
                 inputs,
                 zones,
                 Loose.of(groundTasks),
                 sorted(groundTasks),
                 0,
-                new BlockWords(blend, inputs.options()).words(Blocking.of(blend)),
+                blocking,
                 Optional.empty(),
                 SeasonCautions.of(Law.of(inputs.options())),
-                new SeasonDoubts(inputs, planner).problems(zones),
+                Stream.concat(
+                                blocking.stream().map(Season::blocked),
+                                new SeasonDoubts(inputs, planner).problems(zones).stream())
+                        .toList(),
                 CompostCheck.of(inputs).accounts(zones));
         return bare.isOptimal() ? bare.with(blend, products, planner) : bare;
     }
@@ -152,6 +156,10 @@ public record Season(
                 .filter(m -> bags.get(m) > 0)
                 .forEach(m -> byName.put(blend.materials().get(m).name(), bags.get(m)));
         return new SecondBest(byName, cost);
+    }
+
+    private static Problem blocked(String words) {
+        return Problem.warning("SEASON_BLOCKED", Where.WHOLE, "there is no plan of products. " + words);
     }
 
     /** A question about a zone, as a problem of the whole. */

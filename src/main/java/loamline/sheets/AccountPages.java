@@ -3,19 +3,15 @@ package loamline.sheets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.account.Account;
-import loamline.account.Severity;
 import loamline.account.Source;
 import loamline.sampling.CorePlan.Composite;
 import loamline.sampling.CorePlan.Merge;
 import loamline.sampling.CorePlan.Walk;
 import loamline.sampling.ExpectedError;
 import loamline.scene.PaperRect;
-import loamline.scene.Role;
-import loamline.scene.Type;
 import loamline.yard.Zone;
 
 /** How the numbers of a walk plan came about: areas, bags, walks, then formulas and their sources. */
@@ -23,7 +19,6 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
     private static final String CAUTION =
             "Areas come from tracing and carry its error. Advice, not a substitute for local extension guidance.";
     private static final double ROW_MM = 4.6;
-    private static final double DENSE_PT = 7.5;
     private static final double SECTION_MM = 3.6;
 
     /** Where the practice on the other pages comes from. */
@@ -37,39 +32,21 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                     "Plank, University of Georgia, Sampling and Sample Preparation: clean plastic, no metal"));
 
     List<Page> pages() {
-        Column column = new Column();
-        section(column, "Turf", zoneTable(), zones, this::words);
-        section(column, "Bags", bagTable(), facts.bags(), this::words);
-        section(column, "Walks", walkTable(), facts.plan().walks(), this::words);
-        section(column, "Zones that share a bag", mergeTable(), facts.plan().merges(), AccountPages::words);
-        doubts(column);
+        Sections sections = new Sections(blocks, new Column(), SECTION_MM, ROW_MM);
+        sections.table("Turf", zoneTable(), zones, this::words);
+        sections.table("Bags", bagTable(), facts.bags(), this::words);
+        sections.table("Walks", walkTable(), facts.plan().walks(), this::words);
+        sections.table("Zones that share a bag", mergeTable(), facts.plan().merges(), AccountPages::words);
+        sections.doubts(facts.plan().problems());
         Citations citations = new Citations();
-        section(column, "Formulas", formulaTable(), formulas(citations), row -> row);
+        sections.table("Formulas", formulaTable(), formulas(citations), row -> row);
         PRACTICE.forEach(citations::number);
-        column.add(SECTION_MM, heading("Sources"), citations.lines(blocks));
-        return column.pages(paper, "how these numbers came about", CAUTION);
+        sections.sources(citations);
+        return sections.column().pages(paper, "how these numbers came about", CAUTION);
     }
 
-    private Block heading(String words) {
-        return blocks.paragraph(words, Blocks.HEAD, Role.INK);
-    }
-
-    /** A table under its title, a row a thing; nothing where there is no thing. */
-    private <T> void section(
-            Column column, String title, Table table, List<T> things, Function<T, List<String>> words) {
-        if (!things.isEmpty()) {
-            Block head = Blocks.stack(0.6, List.of(heading(title), table.head()));
-            column.add(
-                    SECTION_MM, head, things.stream().map(words).map(table::row).toList());
-        }
-    }
-
-    private Table table(Table.Field... fields) {
-        return new Table(blocks, List.of(fields), ROW_MM, false);
-    }
-
-    private Table zoneTable() {
-        return table(
+    private List<Table.Field> zoneTable() {
+        return List.of(
                 Table.Field.words("zone", 40).strong(),
                 Table.Field.number("outlined", 26),
                 Table.Field.words("taken out", 74),
@@ -88,16 +65,16 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 figures.area(zone.netAreaM2(), zone.areaSeM2()));
     }
 
-    private Table bagTable() {
-        return table(
+    private List<Table.Field> bagTable() {
+        return List.of(
                 Table.Field.words("bag", 8).strong(),
-                Table.Field.words("zones, cores each", 52).sized(DENSE_PT),
+                Table.Field.words("zones, cores each", 52).sized(Sections.DENSE_PT),
                 Table.Field.number("cores", 12),
                 Table.Field.number("turf", 20),
                 Table.Field.number("a core for", 20),
                 Table.Field.number("strata vary", 20),
                 Table.Field.number("rms to core", 20),
-                Table.Field.words("expected error of the mean", 44).sized(DENSE_PT));
+                Table.Field.words("expected error of the mean", 44).sized(Sections.DENSE_PT));
     }
 
     private List<String> words(Composite bag) {
@@ -122,8 +99,8 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                         .collect(Collectors.joining(", ")));
     }
 
-    private Table walkTable() {
-        return table(
+    private List<Table.Field> walkTable() {
+        return List.of(
                 Table.Field.words("bag", 40).strong(),
                 Table.Field.number("length", 30),
                 Table.Field.number("no round is shorter than", 46),
@@ -139,8 +116,8 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 WalkFacts.verdict(walk));
     }
 
-    private Table mergeTable() {
-        return table(
+    private List<Table.Field> mergeTable() {
+        return List.of(
                 Table.Field.words("joined", 60),
                 Table.Field.number("differences given up", 34),
                 Table.Field.words("because", 96));
@@ -153,22 +130,11 @@ record AccountPages(List<Zone> zones, WalkFacts facts, Blocks blocks, PaperRect 
                 merge.why());
     }
 
-    private void doubts(Column column) {
-        List<Block> doubts = facts.plan().problems().stream()
-                .filter(problem -> problem.severity() != Severity.INFO)
-                .map(problem -> blocks.paragraph(
-                        problem.severity().word() + ": " + problem.message(), Blocks.SECOND, Role.WARN))
-                .toList();
-        if (!doubts.isEmpty()) {
-            column.add(SECTION_MM, heading("Worth knowing"), doubts);
-        }
-    }
-
-    private Table formulaTable() {
-        return table(
-                Table.Field.words("number", 24).sized(DENSE_PT).strong(),
-                new Table.Field("formula", 82, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
-                Table.Field.words("what it says", 76).sized(DENSE_PT),
+    private List<Table.Field> formulaTable() {
+        return List.of(
+                Table.Field.words("number", 24).sized(Sections.DENSE_PT).strong(),
+                Sections.formula(82),
+                Table.Field.words("what it says", 76).sized(Sections.DENSE_PT),
                 Table.Field.words("source", 12).soft());
     }
 

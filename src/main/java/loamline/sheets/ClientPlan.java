@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import loamline.account.Account;
 import loamline.geometry.Box;
 import loamline.scene.Layer;
 import loamline.scene.PaperRect;
@@ -20,8 +19,8 @@ import loamline.yard.Yard;
 import loamline.yard.Zone;
 
 /**
- * The season for a client: what was found and what each part of the lawn needs beside its map, then what to do by month and
- * what to buy; behind it a note to the company that fertilizes too, and how the numbers came about. No IO; the same season
+ * The season for a client: what was found and what each part of the lawn needs below its map, then what to do by month, what
+ * to buy and what to know for it; behind it a note to the company that fertilizes too, and how the numbers came about. No IO; the same season
  * gives the same bytes.
  *
  * @param zones the yard's turf, as {@link loamline.yard.Zones#of} gives it
@@ -34,7 +33,7 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
     private static final double ROW_MM = 5;
     private static final Type LEAD = Type.regular(10.5);
     /** Height of the map on the first page, mm. */
-    private static final double MAP_MM = 92;
+    private static final double MAP_MM = 120;
 
     public ClientPlan {
         zones = List.copyOf(zones);
@@ -52,7 +51,7 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
         if (!season.inputs().visits().isEmpty()) {
             pages.addAll(note(words, blocks).pages(upright, "note to the company that fertilizes", CAUTION));
         }
-        pages.addAll(accounts(blocks).pages(upright, "how these numbers came about", CAUTION));
+        pages.addAll(accounts(words, blocks).pages(upright, "how these numbers came about", CAUTION));
         return new Book(yard.name(), "season plan", options, fonts).pdf(pages);
     }
 
@@ -61,22 +60,21 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
                 .add(0, Blocks.row(Tile.GAP_MM, tiles(words, blocks)))
                 .add(4, blocks.paragraph(words.inShort(), LEAD, Role.INK))
                 .add(3, map(blocks));
-        Table table = new Table(
-                blocks,
-                List.of(
-                        Table.Field.words("part of the lawn", 34).strong(),
-                        Table.Field.number("size", 24),
-                        Table.Field.words("what we found", 74),
-                        Table.Field.words("what it still needs this season", 66)),
-                ROW_MM,
-                false);
-        column.add(
-                SECTION_MM,
-                Blocks.stack(0.6, List.of(heading(blocks, "What we found, part by part"), table.head())),
-                season.zones().stream().map(words::zone).map(table::row).toList());
-        column.add(SECTION_MM, heading(blocks, "Good to know"), bullets(words.hints(), blocks));
-        column.add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
-        return column;
+        sections(blocks, column)
+                .table(
+                        "What we found, part by part",
+                        List.of(
+                                Table.Field.words("part of the lawn", 40).strong(),
+                                Table.Field.number("size", 22),
+                                Table.Field.words("what we found", 64),
+                                Table.Field.words("what it still needs this season", 72)),
+                        season.zones(),
+                        words::zone);
+        return column.add(SECTION_MM, blocks.caution(String.join(" ", season.cautions())));
+    }
+
+    private static Sections sections(Blocks blocks, Column column) {
+        return new Sections(blocks, column, SECTION_MM, ROW_MM);
     }
 
     private List<Block> tiles(SeasonWords words, Blocks blocks) {
@@ -112,100 +110,70 @@ public record ClientPlan(Yard yard, List<Zone> zones, Season season, SheetOption
     }
 
     private Column plan(SeasonWords words, Blocks blocks) {
-        Column column = new Column();
+        Sections sections = sections(blocks, new Column());
         if (!season.isOptimal()) {
-            column.add(
-                    0,
-                    heading(blocks, "No plan of products: what is in the way"),
-                    season.blocking().stream().map(blocks::caution).toList());
+            sections.part("What is in the way", List.of(blocks.caution(String.join(" ", season.blocking()))));
         }
-        Table tasks = new Table(
-                blocks,
-                List.of(
-                        Table.Field.words("day", 22).strong(),
-                        Table.Field.words("what", 62),
-                        Table.Field.words("where", 28),
-                        Table.Field.number("in all", 22),
-                        Table.Field.number("each way", 26),
-                        Table.Field.number("pan", 14)),
-                ROW_MM,
-                false);
-        words.months()
-                .forEach((month, rows) -> column.add(
-                        SECTION_MM,
-                        Blocks.stack(0.6, List.of(heading(blocks, month), tasks.head())),
-                        rows.stream().map(tasks::row).toList()));
-        Table shopping = new Table(
-                blocks,
+        List<Table.Field> tasks = List.of(
+                Table.Field.words("day", 16).strong(),
+                Table.Field.words("what", 56),
+                Table.Field.words("where", 46),
+                Table.Field.number("in all", 20),
+                Table.Field.number("each way", 26),
+                Table.Field.number("pan", 14));
+        words.months().forEach((month, rows) -> sections.table(month, tasks, rows, row -> row));
+        sections.table(
+                "What to buy",
                 List.of(
                         Table.Field.words("what to buy", 70).strong(),
                         Table.Field.number("how much", 30),
                         Table.Field.number("spread", 26),
                         Table.Field.number("left over", 26),
                         Table.Field.number("cost", 20)),
-                ROW_MM,
-                false);
-        column.add(
-                SECTION_MM,
-                Blocks.stack(0.6, List.of(heading(blocks, "What to buy"), shopping.head())),
-                words.shopping().stream().map(shopping::row).toList());
-        column.add(2, blocks.paragraph(words.money(), Blocks.SECOND, Role.SOFT));
-        return column;
+                words.shopping(),
+                row -> row);
+        if (!words.money().isEmpty()) {
+            sections.column().add(2, blocks.paragraph(words.money(), Blocks.SECOND, Role.SOFT));
+        }
+        sections.bullets("Good to know", words.hints());
+        return sections.column();
     }
 
     private Column note(SeasonWords words, Blocks blocks) {
-        Column column = new Column().add(0, blocks.paragraph(words.noteLead(), LEAD, Role.INK));
-        Table table = new Table(
-                blocks,
+        Sections sections = sections(blocks, new Column().add(0, blocks.paragraph(words.noteLead(), LEAD, Role.INK)));
+        sections.table(
+                "What we saw",
                 List.of(
-                        Table.Field.words("part of the lawn", 34).strong(),
-                        Table.Field.words("nutrient", 30),
+                        Table.Field.words("part of the lawn", 40).strong(),
+                        Table.Field.words("nutrient", 24),
                         Table.Field.number("the lawn needs", 30),
                         Table.Field.number("your visits bring", 30),
                         Table.Field.words("so", 60)),
-                ROW_MM,
-                false);
-        column.add(
-                SECTION_MM,
-                Blocks.stack(0.6, List.of(heading(blocks, "What we saw"), table.head())),
-                words.ledger().stream().map(table::row).toList());
-        column.add(SECTION_MM, heading(blocks, "What we ask for"), bullets(words.requests(), blocks));
-        return column;
+                words.ledger(),
+                row -> row);
+        sections.bullets("What we ask for", words.requests());
+        return sections.column();
     }
 
-    private static List<Block> bullets(List<String> lines, Blocks blocks) {
-        return lines.stream()
-                .map(line -> blocks.hanging("·", 3, blocks.paragraph(line, Blocks.SECOND, Role.INK), Blocks.SECOND))
-                .toList();
-    }
-
-    private Column accounts(Blocks blocks) {
+    private Column accounts(SeasonWords words, Blocks blocks) {
         Citations citations = new Citations();
-        Table table = new Table(
-                blocks,
+        Sections sections = sections(blocks, new Column());
+        sections.table(
+                "Formulas",
                 List.of(
-                        new Table.Field("formula", 84, Blocks.Side.LEFT, Type.oblique(7.5), Role.INK),
-                        Table.Field.words("what it says", 88).sized(7.5),
-                        Table.Field.words("source", 18).soft()),
-                ROW_MM,
-                false);
-        List<Block> rows = Stream.concat(
-                        season.zones().stream().flatMap(zone -> zone.accounts().values().stream()),
-                        season.accounts().values().stream())
-                .map(a -> row(a, citations))
-                .distinct()
-                .map(table::row)
-                .toList();
-        return new Column()
-                .add(0, Blocks.stack(0.6, List.of(heading(blocks, "Formulas"), table.head())), rows)
-                .add(SECTION_MM, heading(blocks, "Sources"), citations.lines(blocks));
-    }
-
-    private static List<String> row(Account account, Citations citations) {
-        return List.of(account.formula(), account.note(), citations.marks(account.sources()));
-    }
-
-    private static Block heading(Blocks blocks, String words) {
-        return blocks.paragraph(words, Blocks.HEAD, Role.INK);
+                        Table.Field.words("number", 34).sized(Sections.DENSE_PT).strong(),
+                        Sections.formula(50),
+                        Table.Field.words("values put in", 44).sized(Sections.DENSE_PT),
+                        Table.Field.words("what it says", 56).sized(Sections.DENSE_PT),
+                        Table.Field.words("source", 14).soft()),
+                words.reckoned(),
+                r -> List.of(
+                        r.number(),
+                        r.account().formula(),
+                        SeasonWords.values(r.account()),
+                        r.account().note(),
+                        citations.marks(r.account().sources())));
+        sections.sources(citations);
+        return sections.column();
     }
 }

@@ -6,14 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import loamline.account.Account;
-import loamline.account.Severity;
-import loamline.account.Source;
 import loamline.scene.PaperRect;
 import loamline.scene.Role;
-import loamline.scene.Type;
 import loamline.water.Uniformity;
 import loamline.water.cups.Cup;
 import loamline.water.cups.CupTest;
@@ -24,50 +19,28 @@ import loamline.water.need.MonthRunTime;
 record CupTables(CupTest test, Figures figures, Blocks blocks) {
     private static final double ROW_MM = 4.6;
     private static final double SECTION_MM = 3.8;
-    private static final double DENSE_PT = 7.5;
 
     List<Page> pages(PaperRect paper, String title, String caution) {
-        Column column = new Column();
-        section(
-                column,
-                "Heads, the most suspected first",
-                headTable(),
-                test.findings().heads(),
-                this::words);
-        section(column, "Run times", runTable(), test.runTimes(), this::words);
-        section(column, "Readings", cupTable(), pairs(), this::words);
-        doubts(column);
-        evenness(column);
-        formulas(column);
-        return column.pages(paper, title, caution);
+        Sections sections = new Sections(blocks, new Column(), SECTION_MM, ROW_MM);
+        sections.table(
+                "Heads, the most suspected first", headTable(), test.findings().heads(), this::words);
+        sections.table("Run times", runTable(), test.runTimes(), this::words);
+        sections.table("Readings", cupTable(), pairs(), this::words);
+        sections.doubts(test.problems());
+        evenness(sections);
+        formulas(sections);
+        return sections.column().pages(paper, title, caution);
     }
 
-    private Block heading(String words) {
-        return blocks.paragraph(words, Blocks.HEAD, Role.INK);
-    }
-
-    private <T> void section(
-            Column column, String title, Table table, List<T> things, Function<T, List<String>> words) {
-        if (!things.isEmpty()) {
-            Block head = Blocks.stack(0.6, List.of(heading(title), table.head()));
-            column.add(
-                    SECTION_MM, head, things.stream().map(words).map(table::row).toList());
-        }
-    }
-
-    private Table table(Table.Field... fields) {
-        return new Table(blocks, List.of(fields), ROW_MM, false);
-    }
-
-    private Table headTable() {
-        return table(
+    private List<Table.Field> headTable() {
+        return List.of(
                 Table.Field.words("head", 12).strong(),
                 Table.Field.words("verdict", 15).strong(),
                 Table.Field.number("gives", 13),
                 Table.Field.number("95 % interval", 24),
                 Table.Field.number("at fault", 16),
-                Table.Field.words("cups", 30).sized(DENSE_PT),
-                Table.Field.words("what to do", 80).sized(DENSE_PT));
+                Table.Field.words("cups", 30).sized(Sections.DENSE_PT),
+                Table.Field.words("what to do", 80).sized(Sections.DENSE_PT));
     }
 
     private List<String> words(HeadFinding head) {
@@ -81,8 +54,8 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
                 head.words());
     }
 
-    private Table runTable() {
-        return table(
+    private List<Table.Field> runTable() {
+        return List.of(
                 Table.Field.words("month", 26).strong(),
                 Table.Field.number("ETo a day", 22),
                 Table.Field.number("need a watering", 26),
@@ -125,7 +98,7 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
         return pairs;
     }
 
-    private Table cupTable() {
+    private List<Table.Field> cupTable() {
         List<Table.Field> fields = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             fields.add(Table.Field.words("cup", 16).strong());
@@ -133,7 +106,7 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
             fields.add(Table.Field.number("rate", 26));
             fields.add(Table.Field.number("of the mean", 24));
         }
-        return new Table(blocks, fields, ROW_MM, false);
+        return List.copyOf(fields);
     }
 
     private List<String> words(Pair pair) {
@@ -151,22 +124,10 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
                 mean > 0 ? Figures.percent(cup.rateMmH() / mean, 0) : "–");
     }
 
-    private void doubts(Column column) {
-        List<Block> doubts = test.problems().stream()
-                .filter(problem -> problem.severity() != Severity.INFO)
-                .map(problem -> blocks.paragraph(
-                        problem.severity().word() + ": " + problem.message(), Blocks.SECOND, Role.WARN))
-                .toList();
-        if (!doubts.isEmpty()) {
-            column.add(SECTION_MM, heading("Worth knowing"), doubts);
-        }
-    }
-
-    private void evenness(Column column) {
+    private void evenness(Sections sections) {
         test.uniformity()
-                .ifPresent(even -> column.add(
-                        SECTION_MM,
-                        heading("Evenness"),
+                .ifPresent(even -> sections.part(
+                        "Evenness",
                         List.of(blocks.paragraph(
                                 "Low quarter " + Figures.percent(even.duLq(), 1) + ", low half "
                                         + Figures.percent(even.duLh(), 1) + ", Christiansen "
@@ -186,34 +147,18 @@ record CupTables(CupTest test, Figures figures, Blocks blocks) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private void formulas(Column column) {
+    private void formulas(Sections sections) {
         Map<String, Account> once = new LinkedHashMap<>();
         test.accounts().forEach((pointer, account) -> once.putIfAbsent(account.formula(), account));
-        List<String> citations = once.values().stream()
-                .flatMap(account -> account.sources().stream())
-                .map(Source::citation)
-                .distinct()
-                .toList();
-        Table table = table(
-                new Table.Field("formula", 84, Blocks.Side.LEFT, Type.oblique(DENSE_PT), Role.INK),
-                Table.Field.words("what it says", 94).sized(DENSE_PT),
-                Table.Field.words("source", 14).soft());
-        section(
-                column,
+        Citations citations = new Citations();
+        sections.table(
                 "How these numbers came about",
-                table,
+                List.of(
+                        Sections.formula(84),
+                        Table.Field.words("what it says", 94).sized(Sections.DENSE_PT),
+                        Table.Field.words("source", 14).soft()),
                 List.copyOf(once.values()),
-                account -> List.of(
-                        account.formula(),
-                        account.note(),
-                        account.sources().stream()
-                                .map(source -> "[" + (citations.indexOf(source.citation()) + 1) + "]")
-                                .collect(Collectors.joining(" "))));
-        List<Block> sources = new ArrayList<>();
-        for (String citation : citations) {
-            Block words = blocks.paragraph(citation, Blocks.SMALL, Role.INK);
-            sources.add(blocks.hanging("[" + (sources.size() + 1) + "]", 6, words, Blocks.SMALL));
-        }
-        column.add(SECTION_MM, heading("Sources"), sources);
+                account -> List.of(account.formula(), account.note(), citations.marks(account.sources())));
+        sections.sources(citations);
     }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loamline.account.Account;
 import loamline.reference.TurfTables.Grass;
 import loamline.season.Mowing;
 import loamline.season.Nutrient;
@@ -64,6 +65,10 @@ record SeasonWords(Season season, Figures figures) {
 
     /** Two or three sentences. */
     String inShort() {
+        if (!season.isOptimal()) {
+            return "There is no plan of products yet: the next page says what is in the way. What the soil test asks for,"
+                    + " and the work that needs no products, stand as they are.";
+        }
         List<String> parts = new ArrayList<>();
         List<String> sour = named(z -> needs(z, Nutrient.LIME));
         if (!sour.isEmpty()) {
@@ -273,6 +278,45 @@ record SeasonWords(Season season, Figures figures) {
 
     private String range(double lowM, double highM) {
         return lowM == highM ? figures.small(lowM) : figures.small(lowM) + " to " + figures.small(highM);
+    }
+
+    /** A number of the plan and how it came about. */
+    record Reckoned(String number, Account account) {}
+
+    /**
+     * Every number once, with all parts of the lawn for which it came about in the same way; lime, sulfur and gypsum only
+     * where some is needed.
+     */
+    List<Reckoned> reckoned() {
+        Map<List<Object>, List<String>> parts = new LinkedHashMap<>();
+        for (ZoneSeason zone : season.zones()) {
+            zone.accounts().forEach((nutrient, account) -> {
+                if (FED.contains(nutrient) || zone.need().getOrDefault(nutrient, 0.0) > 0) {
+                    parts.computeIfAbsent(List.of(nutrient.word(), account), key -> new ArrayList<>())
+                            .add(zone.name());
+                }
+            });
+        }
+        List<Reckoned> all = new ArrayList<>();
+        parts.forEach((key, zones) -> all.add(new Reckoned(key.get(0) + ": " + join(zones), (Account) key.get(1))));
+        for (int i = 0; i < season.purchases().size(); i++) {
+            String name = "bags of " + season.purchases().get(i).name();
+            Optional.ofNullable(season.accounts().get("/products/" + i + "/bags"))
+                    .ifPresent(account -> all.add(new Reckoned(name, account)));
+        }
+        Optional.ofNullable(season.accounts().get("/cost"))
+                .ifPresent(account -> all.add(new Reckoned("cost of the bags", account)));
+        return all;
+    }
+
+    /** The values put into a formula, such as {@code low = 2; high = 3}. */
+    static String values(Account account) {
+        return account.inputs().entrySet().stream()
+                .map(input -> input.getKey().replace('_', ' ') + " = "
+                        + (input.getValue() instanceof Double number
+                                ? SoilWords.number(number)
+                                : input.getValue().toString()))
+                .collect(Collectors.joining("; "));
     }
 
     String noteLead() {

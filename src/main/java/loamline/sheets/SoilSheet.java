@@ -25,6 +25,11 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
     private static final double SECTION_MM = 4.2;
     private static final double ROW_MM = 5;
     private static final double TILE_MM = 11;
+    private static final List<Table.Field> SPREAD = List.of(
+            Table.Field.words("to spread", 30).strong(),
+            Table.Field.number("in all", 30),
+            Table.Field.words("in dressings", 46),
+            Table.Field.words("how", 92).sized(7));
     private static final Type VALUE = Type.bold(12);
     private static final Type LABEL = Type.regular(7);
     private static final Type LEAD = Type.regular(10.5);
@@ -50,8 +55,10 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
         if (!words.soil().isEmpty()) {
             column.add(2.5, blocks.paragraph("Soil: " + words.soil() + ".", Blocks.SECOND, Role.SOFT));
         }
-        spread(column, words, blocks);
-        lines(column, "What this test leaves open", words.open(), blocks);
+        Sections sections = new Sections(blocks, column, SECTION_MM, ROW_MM);
+        sections.table(
+                "What to spread", SPREAD, words.spread(), s -> List.of(s.what(), s.amount(), s.dressings(), s.how()));
+        sections.bullets("What this test leaves open", words.open());
         column.add(SECTION_MM, blocks.caution(String.join(" ", sample.cautions())));
         return column.pages(paper, "Soil sample " + title(sample), CAUTION);
     }
@@ -154,63 +161,24 @@ public record SoilSheet(SoilReport report, SheetOptions options) {
                 + (standing.range().origin().isFromMemory() ? ", from memory" : "");
     }
 
-    private static void spread(Column column, SoilWords words, Blocks blocks) {
-        List<SoilWords.Spread> rows = words.spread();
-        if (rows.isEmpty()) {
-            return;
-        }
-        Table table = new Table(
-                blocks,
-                List.of(
-                        Table.Field.words("to spread", 30).strong(),
-                        Table.Field.number("in all", 30),
-                        Table.Field.words("in dressings", 46),
-                        Table.Field.words("how", 92).sized(7)),
-                ROW_MM,
-                false);
-        Block head = Blocks.stack(0.6, List.of(heading(blocks, "What to spread"), table.head()));
-        column.add(
-                SECTION_MM,
-                head,
-                rows.stream()
-                        .map(s -> table.row(List.of(s.what(), s.amount(), s.dressings(), s.how())))
-                        .toList());
-    }
-
-    private static void lines(Column column, String title, List<String> lines, Blocks blocks) {
-        if (!lines.isEmpty()) {
-            column.add(
-                    SECTION_MM,
-                    heading(blocks, title),
-                    lines.stream()
-                            .map(line -> blocks.hanging(
-                                    "·", 3, blocks.paragraph(line, Blocks.SECOND, Role.INK), Blocks.SECOND))
-                            .toList());
-        }
-    }
-
     private List<Page> accounts(Blocks blocks, PaperRect paper) {
         Citations citations = new Citations();
-        Table table = new Table(
-                blocks,
+        Sections sections = new Sections(blocks, new Column(), SECTION_MM, ROW_MM);
+        sections.table(
+                "Formulas",
                 List.of(
-                        new Table.Field("formula", 84, Blocks.Side.LEFT, Type.oblique(7.5), Role.INK),
-                        Table.Field.words("what it says", 88).sized(7.5),
+                        Sections.formula(84),
+                        Table.Field.words("what it says", 88).sized(Sections.DENSE_PT),
                         Table.Field.words("source", 18).soft()),
-                ROW_MM,
-                false);
-        List<Block> rows = report.samples().stream()
-                .flatMap(SoilSheet::accounts)
-                .filter(a -> !a.sources().isEmpty())
-                .map(a -> List.of(a.formula(), a.note(), citations.marks(a.sources())))
-                .distinct()
-                .map(table::row)
-                .toList();
-        Block head = Blocks.stack(0.6, List.of(heading(blocks, "Formulas"), table.head()));
-        return new Column()
-                .add(0, head, rows)
-                .add(SECTION_MM, heading(blocks, "Sources"), citations.lines(blocks))
-                .pages(paper, "how these numbers came about", CAUTION);
+                report.samples().stream()
+                        .flatMap(SoilSheet::accounts)
+                        .filter(a -> !a.sources().isEmpty())
+                        .map(a -> List.of(a.formula(), a.note(), citations.marks(a.sources())))
+                        .distinct()
+                        .toList(),
+                row -> row);
+        sections.sources(citations);
+        return sections.column().pages(paper, "how these numbers came about", CAUTION);
     }
 
     private static Stream<Account> accounts(SampleResult sample) {

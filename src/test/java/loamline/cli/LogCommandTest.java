@@ -86,6 +86,8 @@ class LogCommandTest {
                         "water-map.png",
                         "sun-map.png",
                         "cup-plan-valve-2.pdf",
-                        "cup-plan-valve-3.pdf");
+                        "cup-plan-valve-3.pdf",
+                        "soil.pdf",
+                        "client-plan.pdf");
     }
 }

@@ -13,7 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import loamline.files.YardFiles;
 import loamline.units.Factors;
+import loamline.yard.Attachment;
+import loamline.yard.Attachment.Sort;
+import loamline.yard.Yard;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -114,7 +118,16 @@ class SeasonCommandTest {
         assertThat(season().get("status").asText()).isEqualTo("infeasible");
         assertThat(season().get("blocking")).isNotEmpty();
         assertThat(season().get("cost").isNull()).isTrue();
-        assertThat(said).contains("Blocked: ");
+        String rule = season().get("blocking").get(0).asText();
+        assertThat(said.lines())
+                .anyMatch(line -> line.startsWith("warning") && line.contains("SEASON_BLOCKED") && line.endsWith(rule));
+        try (PDDocument plan = Loader.loadPDF(out().resolve("client-plan.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(plan))
+                    .contains("There is no plan of products yet")
+                    .contains("What is in the way")
+                    .contains(rule.substring(0, rule.indexOf(':')))
+                    .doesNotContain("is fed when it can use it");
+        }
     }
 
     @Test
@@ -166,5 +179,58 @@ class SeasonCommandTest {
         assertThat(run(list.toString())).isEqualTo(1);
         assertThat(said).contains("PRODUCT_PRICE");
         assertThat(season().get("status").asText()).isEqualTo("optimal");
+    }
+
+    @Test
+    void theHandoutHoldsSoilAndSeasonFromTheTablesOfTheYard() throws IOException {
+        Yard yard = bare().attaching(table(Sort.LAB, "demo-data/lab/thistlewick.csv"));
+        assertThat(handout(yard)).isZero();
+        assertThat(out().toFile().list()).contains("soil.pdf", "walk-plan.pdf").doesNotContain("client-plan.pdf");
+        yard = yard.attaching(table(Sort.PRODUCTS, COURT + "products.csv"))
+                .attaching(table(Sort.SERVICE, COURT + "service-light.csv"))
+                .attaching(table(Sort.TARGETS, COURT + "targets.csv"))
+                .attaching(table(Sort.CLIMATE, "demo-data/climate.csv"));
+        assertThat(handout(yard)).isZero();
+        assertThat(out().toFile().list()).contains("soil.pdf", "client-plan.pdf");
+        try (PDDocument plan = Loader.loadPDF(out().resolve("client-plan.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(plan))
+                    .contains("September 2027")
+                    .contains("What to buy");
+        }
+    }
+
+    @Test
+    void aHandoutWithoutAnyDateSaysWhyItHasNoSeason() throws IOException {
+        Yard yard = bare().attaching(table(Sort.PRODUCTS, COURT + "products.csv"));
+        assertThat(handout(yard)).isZero();
+        assertThat(said).contains("SEASON_NO_START").contains("--from");
+        assertThat(handout(yard, "--from", "2027-03-01", "--state", "ZZ")).isEqualTo(2);
+        assertThat(handout(yard, "--from", "2027-03-01", "--region", "illinois"))
+                .isZero();
+        assertThat(out().toFile().list()).contains("client-plan.pdf").doesNotContain("soil.pdf");
+    }
+
+    /** The demo yard without its tables. */
+    private static Yard bare() {
+        return YardFiles.read(Path.of("maps/plover-court.loam.json"))
+                .yard()
+                .orElseThrow()
+                .withAttachments(List.of());
+    }
+
+    private static Attachment table(Sort sort, String file) throws IOException {
+        return Attachment.of(sort, Path.of(file).getFileName().toString(), "", Files.readString(Path.of(file)));
+    }
+
+    private int handout(Yard yard, String... flags) throws IOException {
+        Path file = folder.resolve("yard.loam.json");
+        YardFiles.write(yard, file);
+        List<String> words = new ArrayList<>(List.of("handout", file.toString(), "--out", out().toString()));
+        words.addAll(List.of(flags));
+        StringWriter err = new StringWriter();
+        int code = LoamlineCommand.run(
+                new PrintWriter(new StringWriter()), new PrintWriter(err, true), words.toArray(String[]::new));
+        said = err.toString();
+        return code;
     }
 }

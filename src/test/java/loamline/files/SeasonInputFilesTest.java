@@ -74,7 +74,8 @@ class SeasonInputFilesTest {
     void linesOfACalendarAreFoldedAndItsWordsEscaped() {
         String title = "Fertilize; lawn, back\\front — größer als je zuvor, ".repeat(4);
         String text = CalendarText.of(
-                "Loamline", List.of(new CalendarText.Event("1@loamline", LocalDate.of(2027, 12, 31), title, "a\nb")));
+                "Loamline",
+                List.of(new CalendarText.Event("1@loamline", LocalDate.of(2027, 12, 31), title, "", "a\nb")));
         for (String line : text.split("\r\n")) {
             assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75);
         }

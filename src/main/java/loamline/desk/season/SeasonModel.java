@@ -1,14 +1,11 @@
 package loamline.desk.season;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
@@ -20,9 +17,8 @@ import loamline.desk.sheet.State;
 import loamline.desk.sheet.Step.Line;
 import loamline.desk.tables.TableKind;
 import loamline.desk.tables.TablesModel;
-import loamline.files.ClimateFile;
-import loamline.files.LabFile;
 import loamline.files.ProductFile;
+import loamline.files.SeasonTables;
 import loamline.files.ServiceFile;
 import loamline.files.TargetFile;
 import loamline.reference.TurfTables;
@@ -31,13 +27,8 @@ import loamline.season.Purchase;
 import loamline.season.Season;
 import loamline.season.SeasonInputs;
 import loamline.season.SeasonOptions;
-import loamline.season.Target;
-import loamline.season.Visit;
-import loamline.soil.LabValue;
 import loamline.soil.SoilOptions;
 import loamline.units.UnitSystem;
-import loamline.water.need.MonthClimate;
-import loamline.yard.Attachment;
 import loamline.yard.Attachment.Sort;
 import loamline.yard.Yard;
 
@@ -106,32 +97,23 @@ public final class SeasonModel {
 
     /** Empty without products to choose from. */
     private Optional<Season> planned(Yard yard) {
-        var list = texts(yard, Sort.PRODUCTS)
-                .flatMap(text -> ProductFile.parse(text).products().stream())
-                .toList();
-        if (list.isEmpty()) {
+        SeasonTables tables = SeasonTables.of(yard);
+        if (tables.products().isEmpty()) {
             return Optional.empty();
         }
-        List<LabValue> lab = texts(yard, Sort.LAB)
-                .flatMap(text -> LabFile.parse(text).values().stream())
-                .toList();
-        List<Visit> visits = texts(yard, Sort.SERVICE)
-                .flatMap(text -> ServiceFile.parse(text).visits().stream())
-                .toList();
-        List<Target> wanted = texts(yard, Sort.TARGETS)
-                .flatMap(text -> TargetFile.parse(text).targets().stream())
-                .toList();
-        SeasonOptions options = options(yard, lab);
-        List<Ground> grounds = Ground.of(yard, options.setbackM());
-        return Optional.of(Season.of(new SeasonInputs(grounds, lab, list, visits, wanted, options, sunHours)));
+        SeasonOptions options = options(tables);
+        return Optional.of(Season.of(new SeasonInputs(
+                Ground.of(yard, options.setbackM()),
+                tables.lab(),
+                tables.products(),
+                tables.visits(),
+                tables.targets(),
+                options,
+                sunHours)));
     }
 
-    private static Stream<String> texts(Yard yard, Sort sort) {
-        return yard.attached(sort).stream().map(Attachment::text);
-    }
-
-    private SeasonOptions options(Yard yard, List<LabValue> lab) {
-        LocalDate from = lab.stream()
+    private SeasonOptions options(SeasonTables tables) {
+        LocalDate from = tables.lab().stream()
                 .flatMap(v -> v.date().stream())
                 .max(Comparator.naturalOrder())
                 .orElse(today);
@@ -141,19 +123,9 @@ public final class SeasonModel {
                 law,
                 false,
                 false,
-                meanC(yard),
+                tables.meanC(),
                 law.map(SoilOptions.USUAL::inState).orElse(SoilOptions.USUAL),
                 TurfTables.published());
-    }
-
-    private static Map<Month, Double> meanC(Yard yard) {
-        Map<Month, Double> means = new EnumMap<>(Month.class);
-        texts(yard, Sort.CLIMATE)
-                .flatMap(text -> ClimateFile.parse(text).value().stream())
-                .flatMap(List<MonthClimate>::stream)
-                .forEach(month ->
-                        month.temperature().ifPresent(t -> means.put(month.month(), (t.minC() + t.maxC()) / 2)));
-        return means;
     }
 
     /** The plan; empty while there is none. */
