@@ -34,6 +34,7 @@ import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.sun.SunModel;
 import loamline.desk.sun.SunStep;
+import loamline.desk.sun.SunZonesView;
 import loamline.desk.tables.TabbedTables;
 import loamline.desk.tables.TablesModel;
 import loamline.desk.tables.TablesView;
@@ -125,7 +126,10 @@ final class Visit {
         return List.of(
                 Step.of("Trace", Lines::trace, () -> new TraceStep(traced, this::askForImage, new DrawingTools(host)))
                         .inHand(Visit::pointer),
-                Step.of("Zones", Lines::zones, () -> new ZonesStep(session, this::cutZone))
+                Step.of(
+                                "Zones",
+                                Lines::zones,
+                                () -> new ZonesStep(session, this::cutZone, new SunZonesView(sun.zones())))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "Zones are parts of the turf that are treated alike.",

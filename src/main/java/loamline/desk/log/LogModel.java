@@ -102,7 +102,7 @@ public final class LogModel {
         return shown.get()
                 .flatMap(quantity -> findings().flatMap(f -> f.surface(quantity)))
                 .flatMap(LogModel::amounts)
-                .map(amounts -> new Found(Optional.of(amounts), List.of(), Optional.empty()))
+                .map(Found::of)
                 .orElse(Found.NOTHING);
     }
 

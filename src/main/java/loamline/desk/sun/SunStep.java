@@ -63,6 +63,7 @@ public final class SunStep extends VBox {
                         time,
                         title("Hours of direct sun a day"),
                         zones,
+                        new SunZonesView(model.zones()),
                         Words.wrapped("Without clouds, on level ground. Heights and crowns change it most.", "soft"));
         InvalidationListener changed = o -> show();
         model.known().addListener(changed);
@@ -82,7 +83,8 @@ public final class SunStep extends VBox {
         time.setText(
                 minute < 0
                         ? ""
-                        : "%d:%02d by the sun, noon when it stands highest".formatted(minute / 60, minute % 60));
+                        : "%d:%02d by the sun, noon when it stands highest. %s"
+                                .formatted(minute / 60, minute % 60, model.glareWords()));
         zones.getChildren().clear();
         model.answer().map(SunStudy.Answer::problems).orElse(List.of()).stream()
                 .map(Problem::message)

@@ -119,7 +119,8 @@ public final class WaterModel {
         return new Found(
                 rate.map(values -> new Found.Amounts(values, Ramp.CIVIDIS, Measure.DEPTH_RATE)),
                 view.water().gaps(),
-                cups);
+                cups,
+                List.of());
     }
 
     /** The cup test that is due at a valve. */
