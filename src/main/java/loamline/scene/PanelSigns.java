@@ -18,6 +18,7 @@ final class PanelSigns {
     private static final double PRICE = 0.06;
     private static final double WASH = 0.4;
     private static final double EDGE_MM = 0.4;
+    private static final double HATCH_MM = 0.2;
     private static final double HALO_MM = 0.9;
     private static final int RANK = 0;
     private static final double WORD_PT = 8;
@@ -49,7 +50,7 @@ final class PanelSigns {
         return rays;
     }
 
-    /** A bright wash in a dashed line, with its word. */
+    /** A bright wash, hatched, in a dashed line, with its word. */
     static void glare(Sketch sketch, List<Glare> thrown) {
         for (Glare glare : thrown) {
             Region ground = Region.of(glare.ground());
@@ -67,6 +68,7 @@ final class PanelSigns {
     static void lit(Sketch sketch, Region ground) {
         sketch.draw(Layer.GLARE, ground, Paint.fill(sketch.ink(Role.SELECT).at(WASH)));
         sketch.draw(Layer.GLARE, ground, Paint.line(sketch.pen(Role.PANEL, HALO_MM)));
-        sketch.draw(Layer.GLARE, ground, Paint.line(Pen.dashed(sketch.ink(Role.SELECT), EDGE_MM, 1.2, 0.6)));
+        sketch.draw(Layer.GLARE, Patterns.hatch(ground, sketch.view()), Paint.line(sketch.pen(Role.WARN, HATCH_MM)));
+        sketch.draw(Layer.GLARE, ground, Paint.line(Pen.dashed(sketch.ink(Role.WARN), EDGE_MM, 1.2, 0.6)));
     }
 }

@@ -254,7 +254,7 @@ class YardSceneTest {
                         .mapToDouble(Point::y))
                 .allMatch(y -> y >= 0)
                 .anyMatch(y -> y > 0);
-        assertThat(scene.layer(Layer.GLARE)).hasSize(3);
+        assertThat(scene.layer(Layer.GLARE)).hasSize(4);
         assertThat(words(scene, Layer.LABELS)).containsExactly("glare");
         assertThat(Legend.ofAmounts(yard, shown, options(200)))
                 .extracting(Legend.Entry::words)

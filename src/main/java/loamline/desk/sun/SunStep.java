@@ -61,9 +61,9 @@ public final class SunStep extends VBox {
                         atAnHour,
                         hour,
                         time,
+                        new SunZonesView(model.zones()),
                         title("Hours of direct sun a day"),
                         zones,
-                        new SunZonesView(model.zones()),
                         Words.wrapped("Without clouds, on level ground. Heights and crowns change it most.", "soft"));
         InvalidationListener changed = o -> show();
         model.known().addListener(changed);
