@@ -114,7 +114,8 @@ final class Visit {
         log = new LogModel(
                 session,
                 () -> new Surroundings(water.water(), sun.study(), soil.report()),
-                List.of(sun.known(), water.known(), soil.known()));
+                List.of(sun.known(), water.known(), soil.known()),
+                this::folder);
     }
 
     private static Paper usualPaper() {
@@ -145,7 +146,7 @@ final class Visit {
                 Step.of(
                                 LOG,
                                 (results, units) -> log.line(results, units),
-                                () -> new LogStep(session, log, this::saveFindings))
+                                () -> new LogStep(session, log, this::saveFindings, this::askForPhoto))
                         .startingWith(results -> lacking(
                                 !hasWalk(results),
                                 "A log says what each planned core showed.",
@@ -252,12 +253,19 @@ final class Visit {
         map.requestFocus();
     }
 
+    /** Where the yard's file is. */
+    private Optional<Path> folder() {
+        return desk.store().path().map(path -> path.toAbsolutePath().getParent());
+    }
+
+    private Optional<Path> askForPhoto() {
+        return asking.fileToOpen(
+                "Attach a photo", new Asking.Sort("Photos", List.of("*.jpg", "*.jpeg", "*.png")), folder());
+    }
+
     private Optional<Path> askForImage() {
         Asking.Sort images = new Asking.Sort("Aerial images", List.of("*.png", "*.jpg", "*.jpeg", "*.tif", "*.tiff"));
-        return asking.fileToOpen(
-                "Open an aerial image",
-                images,
-                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+        return asking.fileToOpen("Open an aerial image", images, folder());
     }
 
     private void saveCupSheet(CupPlan plan) {
@@ -298,10 +306,7 @@ final class Visit {
 
     private Optional<Path> askForTable() {
         Asking.Sort tables = new Asking.Sort("Tables", List.of("*.csv", "*.tsv", "*.txt"));
-        return asking.fileToOpen(
-                "Bring in a table",
-                tables,
-                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+        return asking.fileToOpen("Bring in a table", tables, folder());
     }
 
     private Optional<Path> askWhere(String title, String fileName) {

@@ -70,6 +70,7 @@ public final class FindingFiles {
         members.put("yM", core.core().at().y());
         members.put("spareOf", core.core().spareOf().orElse(null));
         members.put("refusal", core.refusal().orElse(null));
+        members.put("photos", core.photos());
         core.values().forEach((quantity, value) -> members.put(quantity.key(), value));
         return members;
     }

@@ -220,11 +220,19 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         List<String> words = new ArrayList<>(List.of(core.id()));
         read.forEach(q ->
                 words.add(core.value(q).isPresent() ? value(q, core.value(q).getAsDouble()) : NONE));
-        words.add(Stream.concat(
+        words.add(Stream.of(
                         core.refusal().map(r -> r.equals("refused") ? r : "refused: " + r).stream(),
-                        core.words().stream())
+                        core.words().stream(),
+                        photos(core))
+                .flatMap(each -> each)
                 .collect(Collectors.joining("; ")));
         return words;
+    }
+
+    private static Stream<String> photos(LoggedCore core) {
+        return core.photos().isEmpty()
+                ? Stream.of()
+                : Stream.of((core.photos().size() == 1 ? "photo " : "photos ") + String.join(", ", core.photos()));
     }
 
     private void zones(Column column) {

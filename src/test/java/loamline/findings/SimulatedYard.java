@@ -222,6 +222,7 @@ final class SimulatedYard {
                 "",
                 layers,
                 notesKept ? note(cause) : "",
+                List.of(),
                 Optional.empty(),
                 OptionalInt.empty(),
                 Map.of());

@@ -1,5 +1,6 @@
 package loamline.desk.log;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,7 @@ public final class LogModel {
     private final Supplier<Surroundings> around;
     private final Derived<Optional<Seen>> derived;
     private final TablesModel logs;
+    private final PhotoModel photos;
     private final ObjectProperty<Optional<Quantity>> shown = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Found> found = new ReadOnlyObjectWrapper<>(Found.NOTHING);
     private volatile Optional<CorePlan> plan = Optional.empty();
@@ -51,11 +53,17 @@ public final class LogModel {
     /**
      * @param around what is known of the ground beside the log, now
      * @param news changes whenever that does
+     * @param folder where the yard's file is; empty if it has none yet
      */
-    public LogModel(Session session, Supplier<Surroundings> around, List<ObservableValue<?>> news) {
+    public LogModel(
+            Session session,
+            Supplier<Surroundings> around,
+            List<ObservableValue<?>> news,
+            Supplier<Optional<Path>> folder) {
         this.around = around;
         derived = new Derived<>(session, "log", "Reading the log", (yard, before) -> seen(yard));
         logs = new TablesModel(session, new TableKind(Sort.LOG, "logs of cores", "", LogFile.HEADER, this::problems));
+        photos = new PhotoModel(session, logs, folder);
         session.results()
                 .addListener((o, before, now) -> now.flatMap(Results::plan)
                         .filter(planned -> !plan.equals(Optional.of(planned)))
@@ -153,6 +161,11 @@ public final class LogModel {
     /** The reading that is seen between the cores; empty for none. */
     ObjectProperty<Optional<Quantity>> shown() {
         return shown;
+    }
+
+    /** The photos that the logs name. */
+    public PhotoModel photos() {
+        return photos;
     }
 
     /** The tables of logs. */
