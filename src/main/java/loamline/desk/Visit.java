@@ -113,7 +113,7 @@ final class Visit {
         season = new SeasonModel(session, today);
         log = new LogModel(
                 session,
-                () -> new Surroundings(water.water(), sun.study(), soil.report()),
+                () -> new Surroundings(water.water(), water.tests(), sun.study(), soil.report()),
                 List.of(sun.known(), water.known(), soil.known()),
                 this::folder);
     }

@@ -71,6 +71,7 @@ public final class FindingFiles {
         members.put("spareOf", core.core().spareOf().orElse(null));
         members.put("refusal", core.refusal().orElse(null));
         members.put("photos", core.photos());
+        members.put("waterMeasured", core.waterMeasured());
         core.values().forEach((quantity, value) -> members.put(quantity.key(), value));
         return members;
     }

@@ -23,6 +23,7 @@ import loamline.sampling.CorePlan.PlannedCore;
  * @param words colour and notes; may be empty
  * @param layers from the top
  * @param photos names of files
+ * @param waterMeasured whether cups speak for the water here; else it is modelled, if known
  */
 public record LoggedCore(
         PlannedCore core,
@@ -30,7 +31,8 @@ public record LoggedCore(
         Optional<String> refusal,
         List<String> words,
         List<SoilLayer> layers,
-        List<String> photos) {
+        List<String> photos,
+        boolean waterMeasured) {
     public LoggedCore {
         EnumMap<Quantity, Double> copy = new EnumMap<>(Quantity.class);
         copy.putAll(values);
@@ -75,7 +77,7 @@ public record LoggedCore(
                 : Optional.empty();
         List<String> photos =
                 rows.stream().flatMap(row -> row.photos().stream()).distinct().toList();
-        return new LoggedCore(core, values, refusal, List.copyOf(words), layers, photos);
+        return new LoggedCore(core, values, refusal, List.copyOf(words), layers, photos, false);
     }
 
     public String id() {
@@ -94,7 +96,12 @@ public record LoggedCore(
     LoggedCore with(Quantity quantity, OptionalDouble value) {
         Map<Quantity, Double> more = new LinkedHashMap<>(values);
         value.ifPresent(v -> more.put(quantity, v));
-        return new LoggedCore(core, more, refusal, words, layers, photos);
+        return new LoggedCore(core, more, refusal, words, layers, photos, waterMeasured);
+    }
+
+    LoggedCore withWater(OptionalDouble share, boolean measured) {
+        LoggedCore known = with(Quantity.WATER, share);
+        return new LoggedCore(core, known.values, refusal, words, layers, photos, measured && share.isPresent());
     }
 
     /** All that was written of it, in small letters. */

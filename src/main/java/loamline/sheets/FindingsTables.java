@@ -41,6 +41,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         }
         bags(column);
         cores(column);
+        waterWords(column);
         zones(column);
         surfaces(column);
         Citations citations = new Citations();
@@ -155,7 +156,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
 
     private List<String> words(Comparison c) {
         return List.of(
-                c.quantity().title() + (c.isClear() ? ": differs" : ""),
+                title(c.quantity()) + (c.isClear() ? ": differs" : ""),
                 value(c.quantity(), c.areaMean()),
                 value(c.quantity(), c.restMean()),
                 c.areaN() + " / " + c.restN(),
@@ -205,7 +206,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 .toList();
         List<Table.Field> fields =
                 new ArrayList<>(List.of(Table.Field.words("core", 12).strong()));
-        read.forEach(q -> fields.add(Table.Field.number(q.title(), 18).sized(6.8)));
+        read.forEach(q -> fields.add(Table.Field.number(title(q), 18).sized(6.8)));
         fields.add(Table.Field.words("remarks", 34).sized(6.8));
         Table table = new Table(blocks, fields, ROW_MM, false);
         column.add(
@@ -214,6 +215,36 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 findings.cores().stream()
                         .map(core -> table.row(words(core, read)))
                         .toList());
+    }
+
+    /** Water is measured at some cores, if there are cups. */
+    private String title(Quantity quantity) {
+        boolean measured = quantity == Quantity.WATER && measured() > 0;
+        return measured ? measured() < known() ? "water, cups first" : "water, by cups" : quantity.title();
+    }
+
+    private long measured() {
+        return findings.cores().stream().filter(LoggedCore::waterMeasured).count();
+    }
+
+    private long known() {
+        return findings.cores().stream()
+                .filter(core -> core.value(Quantity.WATER).isPresent())
+                .count();
+    }
+
+    /** Which of the water is measured. */
+    private void waterWords(Column column) {
+        if (measured() > 0) {
+            String at = findings.cores().stream()
+                    .filter(LoggedCore::waterMeasured)
+                    .map(LoggedCore::id)
+                    .collect(Collectors.joining(", "));
+            String words = "Water at " + at + " as the cups of valve "
+                    + String.join(", ", findings.known().tested()) + " caught it, which beats what is mapped"
+                    + (measured() < known() ? "; at the others as mapped, without wind." : ".");
+            column.add(1.6, blocks.paragraph(words, Blocks.SECOND, Role.SOFT));
+        }
     }
 
     private List<String> words(LoggedCore core, List<Quantity> read) {
@@ -253,7 +284,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
     private List<String> words(ZoneSummary z) {
         return List.of(
                 z.zone(),
-                z.quantity().title(),
+                title(z.quantity()),
                 Integer.toString(z.n()),
                 value(z.quantity(), z.mean()),
                 z.sd().isPresent() && z.quantity() != Quantity.MOISTURE

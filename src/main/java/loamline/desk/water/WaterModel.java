@@ -144,6 +144,14 @@ public final class WaterModel {
         return view().map(WaterView::water);
     }
 
+    /** The tests whose readings can be read, the older first. */
+    public List<CupTest> tests() {
+        return view().stream()
+                .flatMap(view -> view.tested().stream())
+                .flatMap(tested -> tested.test().stream())
+                .toList();
+    }
+
     /** The tables of cup readings. */
     public TablesModel readings() {
         return readings;
