@@ -24,6 +24,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
     private static final double ROW_MM = 4.4;
     private static final double SECTION_MM = 4.2;
     private static final double DENSE_PT = 7.5;
+    private static final double CORES_PT = 6.8;
     private static final int CAUSES_TOLD = 4;
     private static final Type CONCLUSION = Type.bold(11);
     private static final String NONE = "–";
@@ -206,8 +207,8 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 .toList();
         List<Table.Field> fields =
                 new ArrayList<>(List.of(Table.Field.words("core", 12).strong()));
-        read.forEach(q -> fields.add(Table.Field.number(title(q), 18).sized(6.8)));
-        fields.add(Table.Field.words("remarks", 34).sized(6.8));
+        read.forEach(q -> fields.add(Table.Field.number(brief(q), 18).sized(CORES_PT)));
+        fields.add(Table.Field.words("remarks", 34).sized(CORES_PT));
         Table table = new Table(blocks, fields, ROW_MM, false);
         column.add(
                 SECTION_MM,
@@ -215,6 +216,21 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 findings.cores().stream()
                         .map(core -> table.row(words(core, read)))
                         .toList());
+    }
+
+    /** A title for a narrow column. */
+    private static String brief(Quantity quantity) {
+        return switch (quantity) {
+            case DEPTH -> "depth";
+            case ROOT -> "roots";
+            case MOISTURE -> "feel";
+            case VWC -> "meter";
+            case DROP -> "drop";
+            case QUALITY -> "quality";
+            case SUN -> "sun";
+            case WATER -> "water";
+            default -> quantity.title();
+        };
     }
 
     /** Water is measured at some cores, if there are cups. */
@@ -266,32 +282,52 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 : Stream.of((core.photos().size() == 1 ? "photo " : "photos ") + String.join(", ", core.photos()));
     }
 
+    /** A row a zone: the mean of each reading, and its standard deviation where several cores have it. */
     private void zones(Column column) {
-        Table table = table(
-                Table.Field.words("zone", 36).strong(),
-                Table.Field.words("reading", 40),
-                Table.Field.number("cores", 16),
-                Table.Field.number("mean", 26),
-                Table.Field.number("spread (sd)", 26),
-                Table.Field.number("least", 26),
-                Table.Field.number("most", 26));
+        List<Quantity> read = findings.zones().stream()
+                .map(ZoneSummary::quantity)
+                .distinct()
+                .sorted()
+                .toList();
+        List<Table.Field> fields = new ArrayList<>(List.of(
+                Table.Field.words("zone", 30).strong(),
+                Table.Field.number("cores", 11).sized(CORES_PT)));
+        read.forEach(q -> fields.add(Table.Field.number(brief(q), 21).sized(CORES_PT)));
+        Table table = new Table(blocks, fields, ROW_MM, false);
         column.add(
                 SECTION_MM,
-                Blocks.stack(0.6, List.of(heading("Zones"), table.head())),
-                findings.zones().stream().map(z -> table.row(words(z))).toList());
+                Blocks.stack(0.6, List.of(heading("Zones: means, ± standard deviation"), table.head())),
+                findings.zones().stream()
+                        .map(ZoneSummary::zone)
+                        .distinct()
+                        .map(zone -> table.row(words(zone, read)))
+                        .toList());
     }
 
-    private List<String> words(ZoneSummary z) {
-        return List.of(
-                z.zone(),
-                title(z.quantity()),
-                Integer.toString(z.n()),
-                value(z.quantity(), z.mean()),
-                z.sd().isPresent() && z.quantity() != Quantity.MOISTURE
-                        ? value(z.quantity(), z.sd().getAsDouble())
-                        : NONE,
-                value(z.quantity(), z.least()),
-                value(z.quantity(), z.most()));
+    private List<String> words(String zone, List<Quantity> read) {
+        List<ZoneSummary> own =
+                findings.zones().stream().filter(z -> z.zone().equals(zone)).toList();
+        List<String> words = new ArrayList<>(List.of(
+                zone,
+                Integer.toString(own.stream().mapToInt(ZoneSummary::n).max().orElse(0))));
+        read.forEach(q -> words.add(own.stream()
+                .filter(z -> z.quantity() == q)
+                .findFirst()
+                .map(this::spread)
+                .orElse(NONE)));
+        return words;
+    }
+
+    /** Two values of one unit, the unit once. */
+    private String spread(ZoneSummary z) {
+        String mean = value(z.quantity(), z.mean());
+        if (z.sd().isEmpty() || z.quantity() == Quantity.MOISTURE) {
+            return mean;
+        }
+        String sd = value(z.quantity(), z.sd().getAsDouble());
+        int unit = mean.indexOf(' ');
+        boolean isShared = unit > 0 && sd.endsWith(mean.substring(unit));
+        return (isShared ? mean.substring(0, unit) : mean) + " ± " + sd;
     }
 
     private void surfaces(Column column) {
