@@ -335,18 +335,18 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 .map(s -> blocks.paragraph(words(s), Blocks.SECOND, Role.INK))
                 .toList();
         if (!lines.isEmpty()) {
-            column.add(SECTION_MM, heading("Between the cores"), lines);
+            column.add(SECTION_MM, heading("Between the cores: each told from the others"), lines);
         }
     }
 
     private String words(Surface s) {
-        return capital(s.quantity().title()) + ": " + s.method().words()
+        String reach = s.method() == Surface.Method.NONE ? "" : ", no farther than " + figures.length(s.reachM());
+        return capital(s.quantity().title()) + ": " + s.method().words() + reach
                 + String.format(
                         Locale.ROOT,
-                        "; each core told from the others is off by %.0f %% of what the mean alone is",
-                        100 * s.rmse() / s.meanRmse())
-                + ", " + Figures.count(s.n(), "core") + ", no farther than "
-                + figures.length(s.reachM()) + ".";
+                        "; off by %.0f %% of what the mean alone is, %s.",
+                        100 * s.rmse() / s.meanRmse(),
+                        Figures.count(s.n(), "core"));
     }
 
     private String value(Quantity quantity, double value) {

@@ -48,7 +48,7 @@ public final class LogModel {
     private volatile Surroundings known = Surroundings.NONE;
 
     /** A plan and what the logs beside it say; no findings if they are of another yard, as the problems tell. */
-    record Seen(CorePlan plan, Optional<Findings> findings, List<Problem> problems) {}
+    public record Seen(CorePlan plan, Optional<Findings> findings, List<Problem> problems) {}
 
     /**
      * @param around what is known of the ground beside the log, now
@@ -131,7 +131,8 @@ public final class LogModel {
                 .toList();
     }
 
-    Optional<Seen> seen() {
+    /** What the logs say; empty without one, or while it is worked out. */
+    public Optional<Seen> seen() {
         return derived.value().get().flatMap(Derived.Of::value);
     }
 

@@ -24,6 +24,7 @@ import loamline.desk.sheet.Step.Line;
 import loamline.place.LonLat;
 import loamline.raster.Grid;
 import loamline.scene.Ramp;
+import loamline.sheets.SunMap;
 import loamline.sun.Glare;
 import loamline.sun.Shade;
 import loamline.sun.SunPath;
@@ -108,6 +109,20 @@ public final class SunModel {
                 values[i] = Double.isNaN(study.hours().at(i)) ? Double.NaN : light[i];
             }
         });
+    }
+
+    /** The moment that is seen, for a page; empty while hours are. */
+    public Optional<SunMap.Moment> moment() {
+        return study().filter(study -> minute.get().isPresent()).map(study -> {
+            int at = minute.get().getAsInt();
+            String words = clock(at) + " by the sun, " + dates.get(0);
+            return new SunMap.Moment(words, light(study, at), glare());
+        });
+    }
+
+    /** A minute of the day as hours and minutes. */
+    static String clock(int minuteOfDay) {
+        return "%d:%02d".formatted(minuteOfDay / 60, minuteOfDay % 60);
     }
 
     /** Where the panels throw the sun at the minute that is seen; none while hours are. */

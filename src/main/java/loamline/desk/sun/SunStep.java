@@ -83,8 +83,7 @@ public final class SunStep extends VBox {
         time.setText(
                 minute < 0
                         ? ""
-                        : "%d:%02d by the sun, noon when it stands highest. %s"
-                                .formatted(minute / 60, minute % 60, model.glareWords()));
+                        : SunModel.clock(minute) + " by the sun, noon when it stands highest. " + model.glareWords());
         zones.getChildren().clear();
         model.answer().map(SunStudy.Answer::problems).orElse(List.of()).stream()
                 .map(Problem::message)
