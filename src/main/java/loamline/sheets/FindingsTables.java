@@ -43,6 +43,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         bags(column);
         cores(column);
         waterWords(column);
+        photos(column);
         zones(column);
         surfaces(column);
         Citations citations = new Citations();
@@ -267,19 +268,22 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         List<String> words = new ArrayList<>(List.of(core.id()));
         read.forEach(q ->
                 words.add(core.value(q).isPresent() ? value(q, core.value(q).getAsDouble()) : NONE));
-        words.add(Stream.of(
+        words.add(Stream.concat(
                         core.refusal().map(r -> r.equals("refused") ? r : "refused: " + r).stream(),
-                        core.words().stream(),
-                        photos(core))
-                .flatMap(each -> each)
+                        core.words().stream())
                 .collect(Collectors.joining("; ")));
         return words;
     }
 
-    private static Stream<String> photos(LoggedCore core) {
-        return core.photos().isEmpty()
-                ? Stream.of()
-                : Stream.of((core.photos().size() == 1 ? "photo " : "photos ") + String.join(", ", core.photos()));
+    /** The photos by their names. */
+    private void photos(Column column) {
+        String named = findings.cores().stream()
+                .filter(core -> !core.photos().isEmpty())
+                .map(core -> core.id() + " " + String.join(", ", core.photos()))
+                .collect(Collectors.joining("; "));
+        if (!named.isEmpty()) {
+            column.add(1.6, blocks.paragraph("Photos, by file name: " + named + ".", Blocks.SECOND, Role.SOFT));
+        }
     }
 
     /** A row a zone: the mean of each reading, and its standard deviation where several cores have it. */

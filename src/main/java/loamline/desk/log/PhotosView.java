@@ -41,6 +41,7 @@ final class PhotosView extends VBox {
         this.model = model;
         Label title = new Label("Photos");
         title.getStyleClass().add("group-title");
+        pictures.setPrefWrapLength(SMALL_PX); // the sheet says how wide it is
         core.setPromptText("Core");
         core.setAccessibleText("Core that the photo is of");
         Button attach = new Button("Attach a photo …");
@@ -72,33 +73,34 @@ final class PhotosView extends VBox {
                             .filter(photo -> photo.file().isPresent())
                             .map(photo -> picture(photo, photo.file().get()))
                             .toList());
-            lacking.getChildren()
-                    .setAll(photos.stream()
-                            .filter(photo -> photo.file().isEmpty())
-                            .map(photo -> Words.wrapped(photo.words(), "soft"))
-                            .toList());
             pictures.setVisible(!pictures.getChildren().isEmpty());
-            lacking.setVisible(!lacking.getChildren().isEmpty());
+            lacking.getChildren().clear();
+            lacking.setVisible(false);
+            photos.stream().filter(photo -> photo.file().isEmpty()).forEach(photo -> lack(photo.words()));
         }
     }
 
-    private static Node picture(Photo photo, Path file) {
+    private void lack(String words) {
+        lacking.getChildren().add(Words.wrapped(words, "soft"));
+        lacking.setVisible(true);
+    }
+
+    private Node picture(Photo photo, Path file) {
         Image image = new Image(file.toUri().toString(), SHARP * SMALL_PX, SHARP * SMALL_PX, true, true, true);
         ImageView small = new ImageView(image);
         small.setPreserveRatio(true);
         small.setFitWidth(SMALL_PX);
         small.setFitHeight(SMALL_PX);
         Button open = new Button(photo.core(), small);
+        open.setMnemonicParsing(false); // a name may hold an underscore
         open.setContentDisplay(ContentDisplay.TOP);
         open.getStyleClass().add("photo");
         open.setTooltip(new Tooltip(photo.name()));
         open.setAccessibleText("Photo of core " + photo.core() + ": " + photo.name());
         open.setOnAction(e -> openLarge(photo, file));
         image.errorProperty().addListener((o, before, failed) -> {
-            open.setGraphic(null);
-            open.setText(photo.core() + ": " + photo.name() + ", no picture that can be shown here");
-            open.setWrapText(true);
-            open.setDisable(true);
+            pictures.getChildren().remove(open);
+            lack(photo.words() + ", no picture that can be shown here");
         });
         return open;
     }
