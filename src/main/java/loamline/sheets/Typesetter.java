@@ -42,7 +42,7 @@ final class Typesetter {
     static List<String> onLines(String words, Type type, double widthMm, TextMeasure text) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : BREAKS.split(BLANKS.matcher(words.strip()).replaceAll(" "))) {
+        for (String word : breakable(words)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (text.widthMm(longer, type) <= widthMm) {
                 line = longer;
@@ -60,6 +60,12 @@ final class Typesetter {
         }
         lines.add(line);
         return lines;
+    }
+
+    /** What must not be broken at a blank. */
+    private static List<String> breakable(String words) {
+        return BREAKS.splitAsStream(BLANKS.matcher(words.strip()).replaceAll(" "))
+                .toList();
     }
 
     /** As much of a word as fits, at least one character. */

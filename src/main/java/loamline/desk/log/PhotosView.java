@@ -44,7 +44,8 @@ final class PhotosView extends VBox {
         pictures.setPrefWrapLength(SMALL_PX); // the sheet says how wide it is
         core.setPromptText("Core");
         core.setAccessibleText("Core that the photo is of");
-        Button attach = new Button("Attach a photo …");
+        Button attach = new Button("Add photo …");
+        attach.setMinWidth(USE_PREF_SIZE);
         attach.setAccessibleHelp("Writes the name of a picture in the yard’s folder into the log");
         attach.disableProperty().bind(core.valueProperty().isNull());
         attach.setOnAction(e -> ask.get().ifPresent(file -> model.attach(core.getValue(), file)));
