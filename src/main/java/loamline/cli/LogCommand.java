@@ -1,7 +1,10 @@
 package loamline.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -9,6 +12,7 @@ import loamline.files.FindingFiles;
 import loamline.files.LabFile;
 import loamline.files.LogFile;
 import loamline.files.Read;
+import loamline.files.ReadingsFile;
 import loamline.findings.CoreLog;
 import loamline.findings.Findings;
 import loamline.findings.LogRow;
@@ -19,6 +23,8 @@ import loamline.soil.SoilOptions;
 import loamline.soil.SoilReport;
 import loamline.water.Water;
 import loamline.water.WaterOptions;
+import loamline.water.cups.Cup;
+import loamline.water.cups.CupTest;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +57,12 @@ final class LogCommand implements Callable<Integer> {
 
     @Option(names = "--lab", paramLabel = "LAB.csv", description = "The laboratory's values, to set beside the cores.")
     private @Nullable Path lab;
+
+    @Option(
+            names = "--cups",
+            paramLabel = "VALVE=READINGS.csv",
+            description = "What cups of a valve caught, as loamline cups reads it; measured water beats modelled.")
+    private Map<String, Path> cups = new LinkedHashMap<>();
 
     @Mixin
     private PlanningOptions planning;
@@ -89,8 +101,23 @@ final class LogCommand implements Callable<Integer> {
     private Surroundings known(Yard yard) throws NotDone {
         return new Surroundings(
                 Optional.of(Water.of(yard, WaterOptions.USUAL)),
+                tests(yard),
                 Growing.sun(yard),
                 lab == null ? Optional.empty() : Optional.of(report(lab)));
+    }
+
+    private List<CupTest> tests(Yard yard) throws NotDone {
+        List<CupTest> tests = new ArrayList<>();
+        for (Map.Entry<String, Path> readings : cups.entrySet()) {
+            String valve = readings.getKey();
+            if (!CupTest.valves(yard).contains(valve)) {
+                throw new NotDone("VALVE_UNKNOWN", "there is no valve “" + valve + "” in this yard.");
+            }
+            Read<List<Cup>> read = ReadingsFile.read(readings.getValue(), yard.frame());
+            input.report(readings.getValue(), read.problems());
+            read.value().ifPresent(caught -> tests.add(CupTest.of(yard, valve, caught, Optional.empty())));
+        }
+        return tests;
     }
 
     private SoilReport report(Path values) throws NotDone {

@@ -1,6 +1,5 @@
 package loamline.desk;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -34,6 +33,7 @@ import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.sun.SunModel;
 import loamline.desk.sun.SunStep;
+import loamline.desk.sun.SunZonesView;
 import loamline.desk.tables.TabbedTables;
 import loamline.desk.tables.TablesModel;
 import loamline.desk.tables.TablesView;
@@ -50,22 +50,10 @@ import loamline.desk.trace.TraceStep;
 import loamline.desk.water.WaterModel;
 import loamline.desk.water.WaterStep;
 import loamline.desk.zones.ZonesStep;
-import loamline.files.SeasonFiles;
-import loamline.findings.Findings;
 import loamline.findings.Surroundings;
-import loamline.sampling.CorePlan;
-import loamline.season.Season;
-import loamline.sheets.ClientPlan;
-import loamline.sheets.CupPlanSheet;
-import loamline.sheets.FindingsSheet;
 import loamline.sheets.Paper;
-import loamline.sheets.SoilSheet;
-import loamline.soil.SoilReport;
-import loamline.water.cups.CupPlan;
 import loamline.yard.Head;
 import loamline.yard.Turf;
-import loamline.yard.Yard;
-import loamline.yard.Zones;
 
 /** The steps of a visit: the models behind them, their tools, and what they show on the map. */
 final class Visit {
@@ -86,6 +74,7 @@ final class Visit {
     private final TraceModel traced;
     private final PrintModel printed;
     private final Saving saving;
+    private final VisitPages pages;
     private final LogModel log;
     private final SunModel sun;
     private final WaterModel water;
@@ -103,6 +92,7 @@ final class Visit {
         traced = new TraceModel(session, host, new ImageTracer());
         printed = new PrintModel(session, usualPaper(), program);
         saving = new Saving(printed, this::askWhere);
+        pages = new VisitPages(session, saving);
         ImageDrops.takeOn(map, traced);
         map.setOnFindImage(() -> askForImage().ifPresent(traced::open));
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
@@ -113,8 +103,9 @@ final class Visit {
         sun.known().addListener((o, before, now) -> sun.growingHours().ifPresent(season::shine));
         log = new LogModel(
                 session,
-                () -> new Surroundings(water.water(), sun.study(), soil.report()),
-                List.of(sun.known(), water.known(), soil.known()));
+                () -> new Surroundings(water.water(), water.tests(), sun.study(), soil.report()),
+                List.of(sun.known(), water.known(), soil.known()),
+                this::folder);
     }
 
     private static Paper usualPaper() {
@@ -126,7 +117,10 @@ final class Visit {
         return List.of(
                 Step.of("Trace", Lines::trace, () -> new TraceStep(traced, this::askForImage, new DrawingTools(host)))
                         .inHand(Visit::pointer),
-                Step.of("Zones", Lines::zones, () -> new ZonesStep(session, this::cutZone))
+                Step.of(
+                                "Zones",
+                                Lines::zones,
+                                () -> new ZonesStep(session, this::cutZone, new SunZonesView(sun.zones())))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "Zones are parts of the turf that are treated alike.",
@@ -142,7 +136,7 @@ final class Visit {
                 Step.of(
                                 LOG,
                                 (results, units) -> log.line(results, units),
-                                () -> new LogStep(session, log, this::saveFindings))
+                                () -> new LogStep(session, log, pages::saveFindings, this::askForPhoto))
                         .startingWith(results -> lacking(
                                 !hasWalk(results),
                                 "A log says what each planned core showed.",
@@ -160,7 +154,7 @@ final class Visit {
                 Step.of(
                                 WATER,
                                 (results, units) -> water.line(results, units),
-                                () -> new WaterStep(session, water, map::centreOn, this::saveCupSheet))
+                                () -> new WaterStep(session, water, map::centreOn, pages::saveCupSheet))
                         .startingWith(results -> lacking(
                                 results.yard().all(Head.class).findAny().isEmpty(),
                                 "Where water misses follows from the sprinkler heads.",
@@ -172,13 +166,13 @@ final class Visit {
                 Step.of(
                                 "Soil",
                                 (results, units) -> soil.line(results, units),
-                                () -> new SoilStep(session, soil, this::saveSoilPages))
+                                () -> new SoilStep(session, soil, pages::saveSoil))
                         .inHand(Visit::pointer)
                         .under(() -> tables("Laboratory reports", soil.reports())),
                 Step.of(
                                 "Season",
                                 (results, units) -> season.line(results, units),
-                                () -> new SeasonStep(session, season, this::saveSeason))
+                                () -> new SeasonStep(session, season, pages::saveSeason))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "What to spread follows from the turf’s area.",
@@ -189,7 +183,10 @@ final class Visit {
                                 tables("Price list", season.products()),
                                 tables("Service", season.service()),
                                 tables("Targets", season.targets())))),
-                Step.of("Print", Lines::print, () -> new PrintStep(printed, saving))
+                Step.of(
+                                "Print",
+                                Lines::print,
+                                () -> new PrintStep(printed, saving, pages.ofSteps(log, sun, water, soil, season)))
                         .startingWith(results -> lacking(
                                 !hasWalk(results),
                                 "Pages for the walk are made from planned cores.",
@@ -249,44 +246,19 @@ final class Visit {
         map.requestFocus();
     }
 
+    /** Where the yard's file is. */
+    private Optional<Path> folder() {
+        return desk.store().path().map(path -> path.toAbsolutePath().getParent());
+    }
+
+    private Optional<Path> askForPhoto() {
+        return asking.fileToOpen(
+                "Attach a photo", new Asking.Sort("Photos", List.of("*.jpg", "*.jpeg", "*.png")), folder());
+    }
+
     private Optional<Path> askForImage() {
         Asking.Sort images = new Asking.Sort("Aerial images", List.of("*.png", "*.jpg", "*.jpeg", "*.tif", "*.tiff"));
-        return asking.fileToOpen(
-                "Open an aerial image",
-                images,
-                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
-    }
-
-    private void saveCupSheet(CupPlan plan) {
-        Yard yard = session.history().get().now();
-        saving.pages(
-                "Cup sheet",
-                "cup-sheet-valve-" + plan.valve() + ".pdf",
-                options -> new CupPlanSheet(yard, Zones.of(yard), plan, options).pdf());
-    }
-
-    private void saveSoilPages(SoilReport report) {
-        saving.pages("Soil pages", "soil.pdf", options -> new SoilSheet(report, options).pdf());
-    }
-
-    private void saveFindings(CorePlan plan, Findings findings) {
-        Yard yard = session.history().get().now();
-        saving.pages(
-                "Findings",
-                "findings.pdf",
-                options -> new FindingsSheet(yard, Zones.of(yard), plan, findings, options).pdf());
-    }
-
-    private void saveSeason(SeasonStep.Page page, Season planned) {
-        Yard yard = session.history().get().now();
-        saving.pages(
-                page.title(),
-                page.file(),
-                options -> page == SeasonStep.Page.CLIENT_PLAN
-                        ? new ClientPlan(yard, Zones.of(yard), planned, options).pdf()
-                        : SeasonFiles.of(yard.name(), planned, options.program())
-                                .getOrDefault(page.file(), "")
-                                .getBytes(StandardCharsets.UTF_8));
+        return asking.fileToOpen("Open an aerial image", images, folder());
     }
 
     private TablesView tables(String title, TablesModel model) {
@@ -295,10 +267,7 @@ final class Visit {
 
     private Optional<Path> askForTable() {
         Asking.Sort tables = new Asking.Sort("Tables", List.of("*.csv", "*.tsv", "*.txt"));
-        return asking.fileToOpen(
-                "Bring in a table",
-                tables,
-                desk.store().path().map(path -> path.toAbsolutePath().getParent()));
+        return asking.fileToOpen("Bring in a table", tables, folder());
     }
 
     private Optional<Path> askWhere(String title, String fileName) {

@@ -77,6 +77,8 @@ public final class FindingFiles {
         members.put("yM", core.core().at().y());
         members.put("spareOf", core.core().spareOf().orElse(null));
         members.put("refusal", core.refusal().orElse(null));
+        members.put("photos", core.photos());
+        members.put("waterMeasured", core.waterMeasured());
         core.values().forEach((quantity, value) -> members.put(quantity.key(), value));
         return members;
     }

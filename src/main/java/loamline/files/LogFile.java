@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
@@ -27,7 +28,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A core log from a table: {@code core, time, depth_cm, refusal, root_cm, thatch_mm, topsoil_cm, moisture, vwc_pct, psi,
  * wdpt_s, colour, quality, layers, note}, lengths in any unit that the header names ({@code depth_in}). {@code x_m, y_m}
- * may say where a core stood. Any cell but {@code core} may be blank.
+ * may say where a core stood, {@code photo} may name pictures of it: files, divided by {@code ;}. Any cell but
+ * {@code core} may be blank.
  *
  * <p>A row with a cell that cannot be read is left out and reported with its line; the others are still read.
  */
@@ -48,6 +50,9 @@ public final class LogFile {
     private static final Set<String> NOT_REFUSED = Set.of("no", "n", "none", "0", "false", "-");
     private static final Set<String> JUST_REFUSED = Set.of("yes", "y", "1", "true", "x", "refused");
 
+    /** The column of pictures, which is written only if there are any. */
+    public static final String PHOTO_NAME = "photo";
+
     private static final Pattern LAYER =
             Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)\\s*[-–]\\s*(\\d+(?:[.,]\\d+)?)\\s+(\\S.*?)\\s*");
 
@@ -59,6 +64,7 @@ public final class LogFile {
     private static final CsvColumn<String> REFUSAL = CsvColumn.text("refusal");
     private static final CsvColumn<String> COLOUR = CsvColumn.text("colour");
     private static final CsvColumn<String> NOTE = CsvColumn.text("note");
+    private static final CsvColumn<List<String>> PHOTO = CsvColumn.of(PHOTO_NAME, "names of files", LogFile::names);
     private static final CsvColumn<List<SoilLayer>> LAYERS = layers("layers", 1);
     private static final CsvColumn<List<SoilLayer>> LAYERS_CM = layers("layers_cm", 1);
     private static final CsvColumn<List<SoilLayer>> LAYERS_IN = layers("layers_in", CM_PER_INCH);
@@ -68,7 +74,7 @@ public final class LogFile {
     private static final Map<Quantity, CsvColumn<Double>> READINGS = readings();
     private static final List<CsvColumn<?>> COLUMNS = columns();
 
-    /** The columns as they are written. */
+    /** The columns as they are always written. */
     public static final List<String> HEADER = List.of(
             "core",
             "time",
@@ -110,10 +116,18 @@ public final class LogFile {
     }
 
     private static List<CsvColumn<?>> columns() {
-        List<CsvColumn<?>> columns = new ArrayList<>(List.of(CORE, TIME, REFUSAL, COLOUR, NOTE, X, Y));
+        List<CsvColumn<?>> columns = new ArrayList<>(List.of(CORE, TIME, REFUSAL, COLOUR, NOTE, PHOTO, X, Y));
         columns.addAll(List.of(LAYERS, LAYERS_CM, LAYERS_IN));
         columns.addAll(READINGS.values());
         return List.copyOf(columns);
+    }
+
+    /** Names of files in a cell, divided by {@code ;} or {@code |}. */
+    private static Optional<List<String>> names(String text) {
+        return Optional.of(Arrays.stream(text.split("[;|]"))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList());
     }
 
     private static Optional<Double> feel(String text) {
@@ -201,6 +215,7 @@ public final class LogFile {
                         .or(() -> row.get(LAYERS_IN))
                         .orElse(List.of()),
                 row.get(NOTE).orElse(""),
+                row.get(PHOTO).orElse(List.of()),
                 at,
                 OptionalInt.of(row.line()),
                 row.others()));
@@ -245,14 +260,17 @@ public final class LogFile {
         Collection<String> others = new TreeSet<>();
         rows.forEach(row -> others.addAll(row.others().keySet()));
         List<String> header = new ArrayList<>(HEADER);
+        boolean pictured = rows.stream().anyMatch(row -> !row.photos().isEmpty());
+        header.addAll(pictured ? List.of(PHOTO_NAME) : List.of());
         header.addAll(placed ? List.of("x_m", "y_m") : List.of());
         header.addAll(others);
         CsvText csv = new CsvText().row(header);
-        rows.forEach(row -> csv.row(cells(row, placed, others)));
+        rows.forEach(row -> csv.row(cells(row, pictured, placed, others)));
         return csv.toString();
     }
 
-    private static List<@Nullable Object> cells(LogRow row, boolean placed, Collection<String> others) {
+    private static List<@Nullable Object> cells(
+            LogRow row, boolean pictured, boolean placed, Collection<String> others) {
         List<@Nullable Object> cells = new ArrayList<>();
         cells.add(row.core());
         cells.add(row.time());
@@ -270,6 +288,9 @@ public final class LogFile {
         cells.add(scaled(row, Quantity.QUALITY, 1));
         cells.add(layers(row.layers()));
         cells.add(row.note());
+        if (pictured) {
+            cells.add(String.join(";", row.photos()));
+        }
         if (placed) {
             cells.add(row.at().map(Point::x).orElse(null));
             cells.add(row.at().map(Point::y).orElse(null));

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import loamline.account.Problem;
 
 /**
@@ -98,6 +100,23 @@ public record RawTable(List<String> header, List<List<String>> rows) {
             changed.add(cells);
         }
         return new RawTable(header, changed);
+    }
+
+    /** With a column of blank cells at the end; the same if there is one of that name, in any case. */
+    public RawTable withColumn(String name) {
+        if (column(name).isPresent()) {
+            return this;
+        }
+        List<String> wider = new ArrayList<>(header);
+        wider.add(name);
+        return new RawTable(wider, rows);
+    }
+
+    /** Where a column stands, by its name in any case. */
+    public OptionalInt column(String name) {
+        return IntStream.range(0, header.size())
+                .filter(i -> header.get(i).strip().equalsIgnoreCase(name))
+                .findFirst();
     }
 
     /** Without a row; the same if there is no such row. */

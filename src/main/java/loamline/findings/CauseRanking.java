@@ -3,7 +3,6 @@ package loamline.findings;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -39,10 +38,10 @@ final class CauseRanking {
     private final Subject subject;
     private final List<LoggedCore> area;
     private final List<LoggedCore> rest;
-    private final Map<Quantity, Double> overSpot;
+    private final Surroundings.Over overSpot;
 
-    /** @param overSpot what is modelled over the area as drawn; counts like one more core */
-    CauseRanking(Subject subject, List<LoggedCore> area, List<LoggedCore> rest, Map<Quantity, Double> overSpot) {
+    /** @param overSpot what is known over the area as drawn; counts like one more core */
+    CauseRanking(Subject subject, List<LoggedCore> area, List<LoggedCore> rest, Surroundings.Over overSpot) {
         this.subject = subject;
         this.overSpot = overSpot;
         this.area = area;
@@ -86,14 +85,14 @@ final class CauseRanking {
                 .toArray();
         double[] there = values(rest, sign);
         if (here.length == 0 || (sign.test().isContrast() && there.length == 0)) {
-            return new Evidence(sign, Evidence.Stand.MISSING, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
+            return new Evidence(sign, Evidence.Stand.MISSING, 0, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
         }
         double strength = strength(sign, here, there) * here.length / (here.length + 1);
         double points = strength * (strength > 0 ? sign.weightFor() : sign.weightAgainst());
         Evidence.Stand stand = Math.abs(points) < TELLS
                 ? Evidence.Stand.OPEN
                 : points > 0 ? Evidence.Stand.FOR : Evidence.Stand.AGAINST;
-        return new Evidence(sign, stand, points, here.length, median(here), median(there));
+        return new Evidence(sign, stand, points, here.length, measured(sign), median(here), median(there));
     }
 
     /** From −1, the opposite is clear, to 1, it is clearly so. */
@@ -127,8 +126,18 @@ final class CauseRanking {
     }
 
     private DoubleStream overSpot(CauseSign sign) {
-        return Quantity.of(sign.subject()).flatMap(quantity -> Optional.ofNullable(overSpot.get(quantity))).stream()
+        return Quantity.of(sign.subject())
+                .flatMap(quantity -> Optional.ofNullable(overSpot.means().get(quantity)))
+                .stream()
                 .mapToDouble(value -> value);
+    }
+
+    /** For how many places of the area cups say what a sign asks of the water. */
+    private int measured(CauseSign sign) {
+        if (!sign.subject().equals(Quantity.WATER.key())) {
+            return 0;
+        }
+        return (int) area.stream().filter(LoggedCore::waterMeasured).count() + (overSpot.waterMeasured() ? 1 : 0);
     }
 
     private static OptionalDouble median(double[] values) {

@@ -10,10 +10,12 @@ import loamline.units.UnitSystem;
  *
  * @param points what it adds to the cause; below 0 where it speaks against it; 0 where nobody looked
  * @param n cores of the area that could show it
+ * @param measured for how many of them, the area as a whole among them, cups were read in the place of a model
  * @param here the area's median; empty where nobody looked
  * @param there the median of the rest of the lawn, if known
  */
-public record Evidence(CauseSign sign, Stand stand, double points, int n, OptionalDouble here, OptionalDouble there) {
+public record Evidence(
+        CauseSign sign, Stand stand, double points, int n, int measured, OptionalDouble here, OptionalDouble there) {
     /** What a sign says. */
     public enum Stand {
         FOR,
@@ -39,7 +41,16 @@ public record Evidence(CauseSign sign, Stand stand, double points, int n, Option
         };
         return template.replace("{here}", value(here, units))
                 .replace("{there}", value(there, units))
-                .replace("{level}", value(sign.level(), units));
+                .replace("{level}", value(sign.level(), units))
+                .replace("{by}", by());
+    }
+
+    /** How the water is known. */
+    private String by() {
+        if (measured == 0) {
+            return "as mapped";
+        }
+        return measured == n ? "as cups caught it" : "as cups caught it at " + measured + " of " + n + " places";
     }
 
     private String value(OptionalDouble value, UnitSystem units) {

@@ -17,6 +17,8 @@ final class FindingAccounts {
             new Source("cressie-1993", "Cressie 1993, Statistics for Spatial Data, 3.2 (ordinary kriging)");
     private static final Source SHEPARD =
             new Source("shepard-1968", "Shepard 1968, Proceedings of the 23rd ACM National Conference, 517-524");
+    private static final Source MAPPED =
+            new Source("heads-as-mapped", "Radial profiles of the heads as drawn, see the account of the water");
     private static final Source JUDGED = new Source(
             "judged-weights",
             "Weights of signs are judgement, no source; tested on simulated yards with a planted cause");
@@ -30,10 +32,32 @@ final class FindingAccounts {
         for (int i = 0; i < findings.areas().size(); i++) {
             all.add("/areas/" + i, findings.areas().get(i));
         }
+        for (int i = 0; i < findings.cores().size(); i++) {
+            all.water(
+                    "/cores/" + i + "/" + Quantity.WATER.key(), findings.cores().get(i), findings.known());
+        }
         for (int i = 0; i < findings.surfaces().size(); i++) {
             all.add("/surfaces/" + i, findings.surfaces().get(i));
         }
         return all.accounts;
+    }
+
+    /** Whether it is measured or modelled, and by what. */
+    private void water(String pointer, LoggedCore core, Surroundings known) {
+        core.value(Quantity.WATER).ifPresent(share -> {
+            String valves = String.join(", ", known.tested());
+            Account account = core.waterMeasured()
+                    ? Account.of(
+                            "share = (rate between the cups + rates of the other valves as mapped) / mean over the turf",
+                            "Measured: cups of valve " + valves
+                                    + " were read near by, which beats what heads throw as mapped.",
+                            SHEPARD)
+                    : Account.of(
+                            "share = rate of all valves as mapped / mean over the turf",
+                            "Modelled, without wind" + (valves.isEmpty() ? "." : ": no cup was read near by."),
+                            MAPPED);
+            accounts.put(pointer, account.with("share", share));
+        });
     }
 
     private void add(String pointer, AreaFinding area) {

@@ -72,6 +72,7 @@ public record Findings(
         List<LoggedCore> rest = cores.stream()
                 .filter(core -> poor.stream().noneMatch(area -> area.cores().contains(core)))
                 .toList();
+        WaterShares shares = known.waterShares();
         Subject subject = new Subject(cores, known.phosphorus(), known.ph());
         return poor.stream()
                 .map(area -> new AreaFinding(
@@ -83,7 +84,9 @@ public record Findings(
                                         subject,
                                         area.cores(),
                                         rest,
-                                        area.spot().map(known::over).orElse(Map.of()))
+                                        area.spot()
+                                                .map(spot -> known.over(spot, shares))
+                                                .orElse(Surroundings.Over.NOTHING))
                                 .of(causes)))
                 .toList();
     }

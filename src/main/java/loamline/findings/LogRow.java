@@ -21,6 +21,7 @@ import loamline.geometry.Point;
  * @param colour may be empty
  * @param layers from the top
  * @param note may be empty
+ * @param photos names of files, as they were written
  * @param at where the core stood, if the list says it
  * @param line line in the file, if it comes from one
  * @param others what stood in columns that are not known here
@@ -34,6 +35,7 @@ public record LogRow(
         String colour,
         List<SoilLayer> layers,
         String note,
+        List<String> photos,
         Optional<Point> at,
         OptionalInt line,
         Map<String, String> others) {
@@ -42,6 +44,7 @@ public record LogRow(
         copy.putAll(values);
         values = Collections.unmodifiableMap(copy);
         layers = List.copyOf(layers);
+        photos = List.copyOf(photos);
         others = Collections.unmodifiableMap(new LinkedHashMap<>(others));
     }
 }

@@ -22,19 +22,24 @@ import loamline.sampling.CorePlan.PlannedCore;
  * @param refusal why the probe did not go down; empty if it did
  * @param words colour and notes; may be empty
  * @param layers from the top
+ * @param photos names of files
+ * @param waterMeasured whether cups speak for the water here; else it is modelled, if known
  */
 public record LoggedCore(
         PlannedCore core,
         Map<Quantity, Double> values,
         Optional<String> refusal,
         List<String> words,
-        List<SoilLayer> layers) {
+        List<SoilLayer> layers,
+        List<String> photos,
+        boolean waterMeasured) {
     public LoggedCore {
         EnumMap<Quantity, Double> copy = new EnumMap<>(Quantity.class);
         copy.putAll(values);
         values = Collections.unmodifiableMap(copy);
         words = List.copyOf(words);
         layers = List.copyOf(layers);
+        photos = List.copyOf(photos);
     }
 
     /**
@@ -70,7 +75,9 @@ public record LoggedCore(
                         .distinct()
                         .collect(Collectors.joining(", ")))
                 : Optional.empty();
-        return new LoggedCore(core, values, refusal, List.copyOf(words), layers);
+        List<String> photos =
+                rows.stream().flatMap(row -> row.photos().stream()).distinct().toList();
+        return new LoggedCore(core, values, refusal, List.copyOf(words), layers, photos, false);
     }
 
     public String id() {
@@ -89,7 +96,12 @@ public record LoggedCore(
     LoggedCore with(Quantity quantity, OptionalDouble value) {
         Map<Quantity, Double> more = new LinkedHashMap<>(values);
         value.ifPresent(v -> more.put(quantity, v));
-        return new LoggedCore(core, more, refusal, words, layers);
+        return new LoggedCore(core, more, refusal, words, layers, photos, waterMeasured);
+    }
+
+    LoggedCore withWater(OptionalDouble share, boolean measured) {
+        LoggedCore known = with(Quantity.WATER, share);
+        return new LoggedCore(core, known.values, refusal, words, layers, photos, measured && share.isPresent());
     }
 
     /** All that was written of it, in small letters. */

@@ -17,26 +17,56 @@ import loamline.soil.SampleResult;
 import loamline.soil.SoilReport;
 import loamline.sun.SunStudy;
 import loamline.water.Water;
+import loamline.water.cups.CupTest;
 
 /**
  * What is known of the ground beside the log; each part may be missing.
  *
  * @param water modelled, without wind
+ * @param cups tests of valves, the older first; where their cups carry they beat what is modelled
  * @param sun modelled, on clear days
  * @param soil the laboratory's report
  */
-public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Optional<SoilReport> soil) {
+public record Surroundings(
+        Optional<Water> water, List<CupTest> cups, Optional<SunStudy> sun, Optional<SoilReport> soil) {
     /** Nothing but the log. */
-    public static final Surroundings NONE = new Surroundings(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Surroundings NONE =
+            new Surroundings(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
 
-    /** What is modelled over a spot, as the mean of its cells. */
-    Map<Quantity, Double> over(Region spot) {
+    public Surroundings {
+        cups = List.copyOf(cups);
+    }
+
+    /** The water at any place, cups before what is mapped. */
+    WaterShares waterShares() {
+        return WaterShares.of(water, cups);
+    }
+
+    /** The valves whose cups say something of the ground between them. */
+    public List<String> tested() {
+        return cups.stream()
+                .filter(test -> test.measured().isPresent())
+                .map(CupTest::valve)
+                .distinct()
+                .toList();
+    }
+
+    /** What is known over a spot besides the cores, as the mean of its cells. */
+    Over over(Region spot, WaterShares shares) {
         Map<Quantity, Double> means = new LinkedHashMap<>();
-        Optional<Grid> rate = rate();
-        double mean = rate.map(Surroundings::mean).orElse(0.0);
-        share(mean(rate, spot), mean).ifPresent(share -> means.put(Quantity.WATER, share));
+        shares.over(spot).ifPresent(share -> means.put(Quantity.WATER, share));
         mean(sun.map(SunStudy::hours), spot).ifPresent(hours -> means.put(Quantity.SUN, hours));
-        return means;
+        return new Over(means, shares.isMeasuredOver(spot));
+    }
+
+    /**
+     * What is known over a spot.
+     *
+     * @param means water and sun
+     * @param waterMeasured whether cups speak for most of it
+     */
+    record Over(Map<Quantity, Double> means, boolean waterMeasured) {
+        static final Over NOTHING = new Over(Map.of(), false);
     }
 
     private static OptionalDouble mean(Optional<Grid> grid, Region spot) {
@@ -47,38 +77,19 @@ public record Surroundings(Optional<Water> water, Optional<SunStudy> sun, Option
                 .average();
     }
 
-    private Optional<Grid> rate() {
-        return water.filter(w -> !w.valves().isEmpty()).flatMap(Water::rateMmH);
-    }
-
-    /** Cores with what is modelled at their places. */
+    /** Cores with what is known at their places besides. */
     List<LoggedCore> beside(List<LoggedCore> cores) {
-        Optional<Grid> rate = rate();
-        double mean = rate.map(Surroundings::mean).orElse(0.0);
+        WaterShares shares = waterShares();
         Optional<Grid> hours = sun.map(SunStudy::hours);
         return cores.stream()
-                .map(core -> core.with(
-                                Quantity.WATER, share(at(rate, core.core().at()), mean))
-                        .with(Quantity.SUN, at(hours, core.core().at())))
+                .map(core -> {
+                    Point at = core.core().at();
+                    return core.withWater(shares.at(at), shares.isMeasuredAt(at))
+                            .with(
+                                    Quantity.SUN,
+                                    hours.map(grid -> WaterShares.at(grid, at)).orElse(OptionalDouble.empty()));
+                })
                 .toList();
-    }
-
-    private static OptionalDouble share(OptionalDouble rate, double mean) {
-        return rate.isPresent() && mean > 0 ? OptionalDouble.of(rate.getAsDouble() / mean) : OptionalDouble.empty();
-    }
-
-    private static double mean(Grid grid) {
-        return Arrays.stream(grid.values())
-                .filter(v -> !Double.isNaN(v))
-                .average()
-                .orElse(0);
-    }
-
-    private static OptionalDouble at(Optional<Grid> grid, Point p) {
-        return grid.stream()
-                .flatMapToDouble(g -> g.spec().indexOf(p).stream().mapToDouble(g::at))
-                .filter(v -> !Double.isNaN(v))
-                .findFirst();
     }
 
     /** What a guideline aims at; 1 is below it, 3 above. */

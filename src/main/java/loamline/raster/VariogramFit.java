@@ -28,8 +28,8 @@ public final class VariogramFit {
     /** Classes of distance. */
     static final int BINS = 15;
 
-    /** Relative. */
-    static final double RANGE_ACCURACY = 1e-6;
+    /** Relative; no finer, for doubles do not tell the misfits of nearer ranges apart. */
+    static final double RANGE_ACCURACY = 1e-8;
 
     private static final int SCAN = 200;
     private static final int MOST_HALVINGS = 60;
@@ -40,7 +40,8 @@ public final class VariogramFit {
     private final double[] pairs = new double[BINS];
     private final double cutoffM;
 
-    private VariogramFit(double[] x, double[] y, double[] values) {
+    /** The classes only; {@link #spherical} fits a curve to them. */
+    VariogramFit(double[] x, double[] y, double[] values) {
         double width = Arrays.stream(x).max().orElse(0) - Arrays.stream(x).min().orElse(0);
         double height =
                 Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
@@ -61,6 +62,21 @@ public final class VariogramFit {
             distance[bin] /= Math.max(1, pairs[bin]);
             gamma[bin] /= Math.max(1, pairs[bin]);
         }
+    }
+
+    /** Pairs of points in a class, counted from 0. */
+    double pairs(int bin) {
+        return pairs[bin];
+    }
+
+    /** Mean distance of a class's pairs, m; 0 without any. */
+    double distanceM(int bin) {
+        return distance[bin];
+    }
+
+    /** Half the mean squared difference of a class's pairs; 0 without any. */
+    double gamma(int bin) {
+        return gamma[bin];
     }
 
     /** The best curve; empty if fewer than three classes hold a pair, or all values are one. */
@@ -97,7 +113,8 @@ public final class VariogramFit {
                 : Optional.empty();
     }
 
-    private double misfit(double range) {
+    /** Weighted sum of squares left by the best curve of a range, m. */
+    double misfit(double range) {
         double[] line = line(range);
         double sum = 0;
         for (int bin = 0; bin < BINS; bin++) {

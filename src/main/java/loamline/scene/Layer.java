@@ -10,6 +10,8 @@ public enum Layer {
     BUILDINGS,
     /** Amounts by colour: water, sun. */
     RASTER,
+    /** Ground on which panels throw the sun. */
+    GLARE,
     /** The ground that each core stands for. */
     STRATA,
     /** How far each head throws. */

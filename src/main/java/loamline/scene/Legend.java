@@ -25,6 +25,7 @@ import loamline.yard.Feature;
 import loamline.yard.Head;
 import loamline.yard.KeepAway;
 import loamline.yard.Kind;
+import loamline.yard.Panel;
 import loamline.yard.Probe;
 import loamline.yard.Profile;
 import loamline.yard.Tree;
@@ -82,7 +83,7 @@ public final class Legend {
         return new Entry(words, new Scene(VIEW, Map.of(Layer.RASTER, List.of(mark))));
     }
 
-    /** The signs of a map of amounts: what the colours mean, then holes, then the ground. */
+    /** The signs of a map of amounts: what the colours mean, then holes and glare, then the ground. */
     public static List<Entry> ofAmounts(Yard yard, Shown shown, SceneOptions options) {
         SceneOptions small = new SceneOptions(
                 VIEW, options.layers(), options.palette(), options.units(), options.text(), Map.of(), 1);
@@ -91,8 +92,16 @@ public final class Legend {
         if (!shown.holes().isEmpty()) {
             entries.add(drawn("no water", small, Layer.HOLES, s -> HoleSigns.outline(s, Region.of(SWATCH))));
         }
+        if (!shown.glare().isEmpty()) {
+            entries.add(glare(small));
+        }
         entries.addAll(of(yard, Optional.empty(), options));
         return entries;
+    }
+
+    /** Ground on which a panel throws the sun. */
+    public static Entry glare(SceneOptions options) {
+        return drawn("glare", options, Layer.GLARE, s -> PanelSigns.lit(s, Region.of(SWATCH)));
     }
 
     private static List<Entry> bags(Yard yard, Optional<CorePlan> plan, SceneOptions options) {
@@ -162,6 +171,7 @@ public final class Legend {
             case KEEPAWAY -> "keep away";
             case TROUBLE -> "trouble spot";
             case BOUNDARY -> "property line";
+            case PANEL -> "panel, its face";
             default -> kind.word();
         };
     }
@@ -171,6 +181,7 @@ public final class Legend {
         return switch (kind) {
             case BED, PAVING, GRAVEL, WATER, DECK -> Optional.of(new Cover("", kind, "", SWATCH, none));
             case FENCE, WALL -> Optional.of(new Barrier("", kind, 1, List.of(), true, ACROSS, none));
+            case PANEL -> Optional.of(new Panel("", Panel.DEFAULT_HEIGHT_M, 0, 0, ACROSS, none));
             case HEAD -> Optional.of(head());
             case TREE -> Optional.of(tree());
             case KEEPAWAY -> Optional.of(new KeepAway("", 1.7, "", MIDDLE, none));

@@ -36,9 +36,11 @@ public final class YardScene {
         sketch.on(
                 Layer.RASTER,
                 s -> shown.shading().ifPresent(shading -> s.add(Layer.RASTER, shading.mark(s.options()))));
+        sketch.on(Layer.GLARE, s -> PanelSigns.glare(s, shown.glare()));
         sketch.on(Layer.THROWS, s -> HeadSigns.throwsOf(s, Layer.THROWS, yard));
         sketch.on(Layer.HEADS, s -> HeadSigns.draw(s, yard, shown.shading().isPresent()));
         sketch.on(Layer.BARRIERS, s -> BarrierSigns.draw(s, yard));
+        sketch.on(Layer.BARRIERS, s -> PanelSigns.draw(s, yard));
         sketch.on(Layer.TREES, s -> TreeSigns.draw(s, yard));
         sketch.on(Layer.SPOTS, s -> SpotSigns.keepAways(s, yard));
         sketch.on(Layer.SPOTS, s -> SpotSigns.troubles(s, yard));

@@ -3,6 +3,7 @@ package loamline.sheets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
@@ -21,15 +22,23 @@ import loamline.yard.Yard;
 import loamline.yard.Zone;
 
 /**
- * A map of amounts by colour, with a line over it that says what they are and what they are not.
+ * A map of amounts by colour: an image with a line over it that says what they are and what they are not, or a page.
  *
  * @param zones the yard's turf, as {@link loamline.yard.Zones#of} gives it
  * @param title such as {@code Water}
- * @param words one line of caution
+ * @param what the amounts are, as a clause
+ * @param caution what they are not, as a sentence
  * @param layers what the map consists of
  */
 record AmountMap(
-        Yard yard, List<Zone> zones, Shown shown, String title, String words, Set<Layer> layers, SheetOptions options) {
+        Yard yard,
+        List<Zone> zones,
+        Shown shown,
+        String title,
+        String what,
+        String caution,
+        Set<Layer> layers,
+        SheetOptions options) {
     private static final double IMAGE_DPI = 200;
     private static final double FRAME_MM = 4;
     private static final double TITLE_MM = 9;
@@ -46,12 +55,8 @@ record AmountMap(
     /** The map as a PNG of 200 pixels to the inch, a margin round it. */
     byte[] png() {
         Fonts fonts = new Fonts();
-        MapFit fit = fit(fonts);
-        SceneOptions drawn = sceneOptions(fit.view(), fonts);
-        MapBlock map = new MapBlock(
-                YardScene.of(yard, zones, shown, drawn),
-                fit.denominator(),
-                fit.place().furniture());
+        MapFit fit = fit(fonts, AmountMap::underTitle);
+        MapBlock map = map(fit, fonts);
         PaperRect room = fit.place().frame();
         ImagePainter painter =
                 new ImagePainter(fonts, IMAGE_DPI, options.palette().of(Role.PAPER));
@@ -64,6 +69,23 @@ record AmountMap(
         }));
     }
 
+    /** The map as a page for a {@link Book}. */
+    Page page(Fonts fonts) {
+        MapFit fit = fit(fonts, Page::body);
+        return new Page(
+                fit.place().paper(),
+                what,
+                caution,
+                List.of(new Page.Placed(map(fit, fonts), fit.place().frame())));
+    }
+
+    private MapBlock map(MapFit fit, Fonts fonts) {
+        return new MapBlock(
+                YardScene.of(yard, zones, shown, sceneOptions(fit.view(), fonts)),
+                fit.denominator(),
+                fit.place().furniture());
+    }
+
     private void title(Canvas canvas) {
         String name = yard.name().isBlank() ? title : yard.name() + ": " + title.toLowerCase(Locale.ROOT);
         canvas.write(Run.plain(
@@ -73,13 +95,13 @@ record AmountMap(
                 options.palette().of(Role.INK)));
         canvas.write(Run.plain(
                 new Point(FRAME_MM, FRAME_MM + 7.2),
-                words,
+                what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + ". " + caution,
                 CAUTION,
                 options.palette().of(Role.SOFT)));
     }
 
     /** Upright before on its side, furniture below the map before beside it: the first of the largest scale. */
-    private MapFit fit(Fonts fonts) {
+    private MapFit fit(Fonts fonts, UnaryOperator<PaperRect> room) {
         SceneOptions any = sceneOptions(new View(NOTHING, 1), fonts);
         List<Legend.Entry> legend = Legend.ofAmounts(yard, shown, any);
         return MapFit.largest(
@@ -87,7 +109,7 @@ record AmountMap(
                 Stream.of(options.paper().upright(), options.paper().onItsSide())
                         .flatMap(paper -> Stream.of(false, true)
                                 .map(beside -> new MapFit.Place(
-                                        paper, underTitle(paper), new Furniture(legend, any, beside)))));
+                                        paper, room.apply(paper), new Furniture(legend, any, beside)))));
     }
 
     private static PaperRect underTitle(PaperRect paper) {

@@ -11,7 +11,8 @@ final class Column {
     private Optional<Filler> filler = Optional.empty();
 
     /**
-     * Rows under a head. The head stays with the first row and comes back on every page on which rows go on.
+     * Rows under a head. The head stays with the first rows and comes back on every page on which rows go on; what is no
+     * higher than {@link #KEPT_WHOLE_MM} is not broken.
      *
      * @param gapMm room above, unless a page begins
      */
@@ -68,10 +69,12 @@ final class Column {
 
         void set(Section section) {
             double headMm = section.head().map(this::heightMm).orElse(0.0);
-            double firstMm =
-                    section.rows().stream().findFirst().map(this::heightMm).orElse(0.0);
+            double wholeMm = headMm + sumMm(section.rows());
+            double firstMm = headMm
+                    + sumMm(section.rows()
+                            .subList(0, Math.min(FIRST_ROWS, section.rows().size())));
             top += parts.isEmpty() ? 0 : section.gapMm();
-            if (!fits(headMm + firstMm)) {
+            if (!fits(wholeMm <= KEPT_WHOLE_MM ? wholeMm : firstMm)) {
                 turn();
             }
             section.head().ifPresent(this::place);
@@ -82,6 +85,10 @@ final class Column {
                 }
                 place(row);
             }
+        }
+
+        private double sumMm(List<Block> blocks) {
+            return blocks.stream().mapToDouble(this::heightMm).sum();
         }
 
         private double heightMm(Block block) {
@@ -113,6 +120,12 @@ final class Column {
             top = body.topMm();
         }
     }
+
+    /** A table so low looks torn if it is broken. */
+    static final double KEPT_WHOLE_MM = 64;
+
+    /** Fewer rows than these do not stay alone under a head. */
+    static final int FIRST_ROWS = 3;
 
     /** Sums of heights may come out this much too high. */
     private static final double ROUNDING_MM = 1e-6;

@@ -61,7 +61,7 @@ record FindingsMapPage(
     }
 
     private Shown shown(Optional<Shading> shading) {
-        return new Shown(Optional.of(logged()), shading, List.of(), Optional.empty());
+        return new Shown(Optional.of(logged()), shading, List.of(), Optional.empty(), List.of());
     }
 
     /** The plan with the spares that were used; the others tell nothing here. */

@@ -1,5 +1,6 @@
 package loamline.sheets;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,14 @@ public record FindingsSheet(Yard yard, List<Zone> zones, CorePlan plan, Findings
                 .page(TITLE + colours(), CAUTION, tiles(blocks)));
         pages.addAll(new FindingsTables(findings, new Figures(options.units()), blocks)
                 .pages(options.paper().upright(), TITLE, CAUTION));
-        return new Book(yard.name(), "findings", options, fonts).pdf(pages);
+        return new Book(yard.name(), "findings", dated(), fonts).pdf(pages);
+    }
+
+    /** The day of the visit, unless another is asked for. */
+    private SheetOptions dated() {
+        Optional<LocalDate> visit =
+                findings.log().visit().to().filter(day -> options.date().isEmpty());
+        return visit.map(options::with).orElse(options);
     }
 
     private String colours() {

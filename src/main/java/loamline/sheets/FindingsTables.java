@@ -1,8 +1,10 @@
 package loamline.sheets;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.account.Account;
@@ -25,6 +27,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
     private static final double ROW_MM = 4.4;
     private static final double SECTION_MM = 4.2;
     private static final double DENSE_PT = 7.5;
+    private static final double CORES_PT = 6.8;
     private static final int CAUSES_TOLD = 4;
     private static final Type CONCLUSION = Type.bold(11);
     private static final String NONE = "–";
@@ -42,7 +45,10 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         }
         bags(column);
         cores(column);
+        waterWords(column);
+        photos(column);
         zones(column);
+        meanings(column);
         surfaces(column);
         Citations citations = new Citations();
         findings.areas().stream()
@@ -156,7 +162,7 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
 
     private List<String> words(Comparison c) {
         return List.of(
-                c.quantity().title() + (c.isClear() ? ": differs" : ""),
+                title(c.quantity()) + (c.isClear() ? ": differs" : ""),
                 value(c.quantity(), c.areaMean()),
                 value(c.quantity(), c.restMean()),
                 c.areaN() + " / " + c.restN(),
@@ -206,8 +212,8 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 .toList();
         List<Table.Field> fields =
                 new ArrayList<>(List.of(Table.Field.words("core", 12).strong()));
-        read.forEach(q -> fields.add(Table.Field.number(q.title(), 18).sized(6.8)));
-        fields.add(Table.Field.words("remarks", 34).sized(6.8));
+        read.forEach(q -> fields.add(Table.Field.number(brief(q), 18).sized(CORES_PT)));
+        fields.add(Table.Field.words("remarks", 34).sized(CORES_PT));
         Table table = new Table(blocks, fields, ROW_MM, false);
         column.add(
                 SECTION_MM,
@@ -215,6 +221,51 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 findings.cores().stream()
                         .map(core -> table.row(words(core, read)))
                         .toList());
+    }
+
+    /** A title for a narrow column. */
+    private static String brief(Quantity quantity) {
+        return switch (quantity) {
+            case DEPTH -> "depth";
+            case ROOT -> "roots";
+            case MOISTURE -> "feel";
+            case VWC -> "meter";
+            case DROP -> "drop";
+            case QUALITY -> "quality";
+            case SUN -> "sun";
+            case WATER -> "water";
+            default -> quantity.title();
+        };
+    }
+
+    /** Water is measured at some cores, if there are cups. */
+    private String title(Quantity quantity) {
+        boolean measured = quantity == Quantity.WATER && measured() > 0;
+        return measured ? measured() < known() ? "water, cups first" : "water, by cups" : quantity.title();
+    }
+
+    private long measured() {
+        return findings.cores().stream().filter(LoggedCore::waterMeasured).count();
+    }
+
+    private long known() {
+        return findings.cores().stream()
+                .filter(core -> core.value(Quantity.WATER).isPresent())
+                .count();
+    }
+
+    /** Which of the water is measured. */
+    private void waterWords(Column column) {
+        if (measured() > 0) {
+            String at = findings.cores().stream()
+                    .filter(LoggedCore::waterMeasured)
+                    .map(LoggedCore::id)
+                    .collect(Collectors.joining(", "));
+            String words = "Water at " + at + " as the cups of valve "
+                    + String.join(", ", findings.known().tested()) + " caught it, which beats what is mapped"
+                    + (measured() < known() ? "; at the others as mapped, without wind." : ".");
+            column.add(1.6, blocks.paragraph(words, Blocks.SECOND, Role.SOFT));
+        }
     }
 
     private List<String> words(LoggedCore core, List<Quantity> read) {
@@ -228,36 +279,76 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
         return words;
     }
 
-    private void zones(Column column) {
-        Table table = table(
-                Table.Field.words("zone", 30).strong(),
-                Table.Field.words("reading", 30),
-                Table.Field.number("cores", 13),
-                Table.Field.number("mean", 19),
-                Table.Field.number("spread (sd)", 21),
-                Table.Field.number("least", 19),
-                Table.Field.number("most", 19),
-                Table.Field.words("what the mean says", 45));
-        column.add(
-                SECTION_MM,
-                Blocks.stack(0.6, List.of(heading("Zones"), table.head())),
-                findings.zones().stream().map(z -> table.row(words(z))).toList());
+    /** The photos by their names. */
+    private void photos(Column column) {
+        String named = findings.cores().stream()
+                .filter(core -> !core.photos().isEmpty())
+                .map(core -> core.id() + " " + String.join(", ", core.photos()))
+                .collect(Collectors.joining("; "));
+        if (!named.isEmpty()) {
+            column.add(1.6, blocks.paragraph("Photos, by file name: " + named + ".", Blocks.SECOND, Role.SOFT));
+        }
     }
 
-    private List<String> words(ZoneSummary z) {
-        return List.of(
-                z.zone(),
-                z.quantity().title(),
-                Integer.toString(z.n()),
-                value(z.quantity(), z.mean()),
-                z.sd().isPresent() && z.quantity() != Quantity.MOISTURE
-                        ? value(z.quantity(), z.sd().getAsDouble())
-                        : NONE,
-                value(z.quantity(), z.least()),
-                value(z.quantity(), z.most()),
-                Meaning.of(z, findings.zones())
-                        .map(m -> m.name() + (m.action().isEmpty() ? "" : ": " + m.action()))
-                        .orElse(""));
+    /** A row a zone: the mean of each reading, and its standard deviation where several cores have it. */
+    private void zones(Column column) {
+        List<Quantity> read = findings.zones().stream()
+                .map(ZoneSummary::quantity)
+                .distinct()
+                .sorted()
+                .toList();
+        List<Table.Field> fields = new ArrayList<>(List.of(
+                Table.Field.words("zone", 30).strong(),
+                Table.Field.number("cores", 11).sized(CORES_PT)));
+        read.forEach(q -> fields.add(Table.Field.number(brief(q), 21).sized(CORES_PT)));
+        Table table = new Table(blocks, fields, ROW_MM, false);
+        column.add(
+                SECTION_MM,
+                Blocks.stack(0.6, List.of(heading("Zones: means, ± standard deviation"), table.head())),
+                findings.zones().stream()
+                        .map(ZoneSummary::zone)
+                        .distinct()
+                        .map(zone -> table.row(words(zone, read)))
+                        .toList());
+    }
+
+    /** What the means say by published thresholds, a paragraph a zone. */
+    private void meanings(Column column) {
+        Map<String, List<String>> byZone = new LinkedHashMap<>();
+        for (ZoneSummary z : findings.zones()) {
+            Meaning.of(z, findings.zones())
+                    .ifPresent(meaning -> byZone.computeIfAbsent(z.zone(), key -> new ArrayList<>())
+                            .add(z.quantity().title() + " " + meaning.name()
+                                    + (meaning.action().isEmpty() ? "" : ", " + meaning.action())));
+        }
+        byZone.forEach((zone, says) -> column.add(
+                1.2, blocks.paragraph(zone + ": " + String.join("; ", says) + ".", Blocks.SECOND, Role.INK)));
+    }
+
+    private List<String> words(String zone, List<Quantity> read) {
+        List<ZoneSummary> own =
+                findings.zones().stream().filter(z -> z.zone().equals(zone)).toList();
+        List<String> words = new ArrayList<>(List.of(
+                zone,
+                Integer.toString(own.stream().mapToInt(ZoneSummary::n).max().orElse(0))));
+        read.forEach(q -> words.add(own.stream()
+                .filter(z -> z.quantity() == q)
+                .findFirst()
+                .map(this::spread)
+                .orElse(NONE)));
+        return words;
+    }
+
+    /** Two values of one unit, the unit once. */
+    private String spread(ZoneSummary z) {
+        String mean = value(z.quantity(), z.mean());
+        if (z.sd().isEmpty() || z.quantity() == Quantity.MOISTURE) {
+            return mean;
+        }
+        String sd = value(z.quantity(), z.sd().getAsDouble());
+        int unit = mean.indexOf(' ');
+        boolean isShared = unit > 0 && sd.endsWith(mean.substring(unit));
+        return (isShared ? mean.substring(0, unit) : mean) + " ± " + sd;
     }
 
     private void surfaces(Column column) {
@@ -265,18 +356,18 @@ record FindingsTables(Findings findings, Figures figures, Blocks blocks) {
                 .map(s -> blocks.paragraph(words(s), Blocks.SECOND, Role.INK))
                 .toList();
         if (!lines.isEmpty()) {
-            column.add(SECTION_MM, heading("Between the cores"), lines);
+            column.add(SECTION_MM, heading("Between the cores: each told from the others"), lines);
         }
     }
 
     private String words(Surface s) {
-        return capital(s.quantity().title()) + ": " + s.method().words()
+        String reach = s.method() == Surface.Method.NONE ? "" : ", no farther than " + figures.length(s.reachM());
+        return capital(s.quantity().title()) + ": " + s.method().words() + reach
                 + String.format(
                         Locale.ROOT,
-                        "; each core told from the others is off by %.0f %% of what the mean alone is",
-                        100 * s.rmse() / s.meanRmse())
-                + ", " + Figures.count(s.n(), "core") + ", no farther than "
-                + figures.length(s.reachM()) + ".";
+                        "; off by %.0f %% of what the mean alone is, %s.",
+                        100 * s.rmse() / s.meanRmse(),
+                        Figures.count(s.n(), "core"));
     }
 
     private String value(Quantity quantity, double value) {

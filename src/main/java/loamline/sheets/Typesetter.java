@@ -12,6 +12,10 @@ final class Typesetter {
     private static final double STEP_PT = 0.5;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
+    /** Where a line may end: at a blank, unless it stands between a number and its unit. */
+    private static final Pattern BREAKS = Pattern.compile(
+            "(?<!\\d) | (?!(?:%|(?:in|ft|mm|cm|m|h|s|min|psi|kPa|lb|kg|g|gal|L)" + "[²³]?(?![\\p{L}\\d])))");
+
     private Typesetter() {}
 
     /** Words in the type and the length that fit. */
@@ -34,11 +38,11 @@ final class Typesetter {
         return kept.equals(words) ? words : kept + ELLIPSIS;
     }
 
-    /** On as many lines as it takes, broken at blanks; a word too long for a line is broken anywhere. */
+    /** On as many lines as it takes, broken at blanks, a number never from its unit; a word too long for a line is broken anywhere. */
     static List<String> onLines(String words, Type type, double widthMm, TextMeasure text) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : BLANKS.splitAsStream(words.strip()).toList()) {
+        for (String word : breakable(words)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (text.widthMm(longer, type) <= widthMm) {
                 line = longer;
@@ -56,6 +60,12 @@ final class Typesetter {
         }
         lines.add(line);
         return lines;
+    }
+
+    /** What must not be broken at a blank. */
+    private static List<String> breakable(String words) {
+        return BREAKS.splitAsStream(BLANKS.matcher(words.strip()).replaceAll(" "))
+                .toList();
     }
 
     /** As much of a word as fits, at least one character. */

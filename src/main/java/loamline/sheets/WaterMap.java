@@ -19,8 +19,8 @@ import loamline.yard.Zone;
  * @param zones the yard's turf, as {@link loamline.yard.Zones#of} gives it
  */
 public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions options) {
-    private static final String WORDS =
-            "Rate with every valve running, ideal without wind. Yards measure less even: only a cup test tells.";
+    private static final String WHAT = "rate with every valve running, ideal without wind";
+    private static final String CAUTION = "Yards measure less even: only a cup test tells.";
 
     /** What a map of water consists of: trees and cores would hide it. */
     private static final Set<Layer> LAYERS = EnumSet.of(
@@ -40,12 +40,22 @@ public record WaterMap(Yard yard, List<Zone> zones, Water water, SheetOptions op
 
     /** The map as a PNG of 200 pixels to the inch, a margin round it. */
     public byte[] png() {
+        return map().png();
+    }
+
+    /** The map on a page of its own; the same bytes for the same input. */
+    public byte[] pdf() {
+        Fonts fonts = new Fonts();
+        return new Book(yard.name(), "water", options, fonts).pdf(List.of(map().page(fonts)));
+    }
+
+    private AmountMap map() {
         Shown shown = Shown.of(
                 water.rateMmH()
                         .map(WaterMap::wet)
                         .map(rate -> Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, options.units())),
                 water.gaps());
-        return new AmountMap(yard, zones, shown, "Water", WORDS, LAYERS, options).png();
+        return new AmountMap(yard, zones, shown, "Water", WHAT, CAUTION, LAYERS, options);
     }
 
     /** Dry turf keeps the colour of turf, so that the wash of the holes shows. */

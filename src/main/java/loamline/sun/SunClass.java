@@ -19,7 +19,7 @@ import loamline.yard.Zone;
  */
 public record SunClass(LightClass light, Region ground) {
     /** Smaller patches are not worth treating apart: common practice, no source. */
-    static final double LEAST_PATCH_M2 = 10;
+    public static final double LEAST_PATCH_M2 = 10;
 
     /** Labels reach so far beyond the turf, so that smoothing their outer border leaves the turf alone. */
     private static final int MARGIN_CELLS = 4;

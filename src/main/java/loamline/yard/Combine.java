@@ -154,7 +154,7 @@ public final class Combine {
     }
 
     /** The first under its own key, the others under new ones. */
-    private static List<Feature> keyed(Yard yard, List<Feature> pieces) {
+    static List<Feature> keyed(Yard yard, List<Feature> pieces) {
         Yard grown = yard;
         List<Feature> keyed = new ArrayList<>(List.of(pieces.get(0)));
         for (Feature piece : pieces.subList(1, pieces.size())) {
@@ -165,7 +165,8 @@ public final class Combine {
         return keyed;
     }
 
-    private static Yard inPlaceOf(Yard yard, Feature one, List<Feature> others) {
+    /** The yard with others where one feature was. */
+    static Yard inPlaceOf(Yard yard, Feature one, List<Feature> others) {
         return yard.withFeatures(yard.features().stream()
                 .flatMap(old -> old.key().equals(one.key()) ? others.stream() : Stream.of(old))
                 .toList());

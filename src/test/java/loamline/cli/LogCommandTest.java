@@ -9,6 +9,9 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,6 +48,40 @@ class LogCommandTest {
         assertThat(found.at("/bags/1/replaced/B5").asText()).isEqualTo("B5s");
         assertThat(file("accounts.json")).contains("\"/areas/0/causes/0\"", "\"/surfaces/0\"");
         assertThat(Files.size(folder.resolve("out/findings.pdf"))).isPositive();
+    }
+
+    @Test
+    void cupsOfAValveBeatTheModelAndPhotosAreListedByName() throws IOException {
+        String text = Files.readString(Path.of(LOG));
+        String pictured = text.replaceFirst("\n", ",photo\n").replaceFirst("(?m)^(A1,.*)$", "$1,IMG_0231.jpg");
+        Path log = Files.writeString(folder.resolve("log.csv"), pictured);
+        int exit = run(
+                "log",
+                YARD,
+                log.toString(),
+                "--cups",
+                "2=demo-data/plover-court/cups-valve-2.csv",
+                "--out",
+                folder.resolve("out").toString());
+        assertThat(exit).isZero();
+        JsonNode found = new ObjectMapper().readTree(file("findings.json"));
+        assertThat(found.at("/cores/0/photos/0").asText()).isEqualTo("IMG_0231.jpg");
+        assertThat(found.at("/cores/0/waterMeasured").asBoolean()).isFalse();
+        assertThat(found.at("/cores/6/waterMeasured").asBoolean()).isTrue();
+        assertThat(found.at("/areas/0/words").asText()).contains("as cups caught it");
+        assertThat(file("log.csv").lines().findFirst().orElseThrow()).contains(",note,photo,");
+        try (PDDocument pages =
+                Loader.loadPDF(folder.resolve("out/findings.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(pages))
+                    .contains("Photos, by file name: A1 IMG_0231.jpg.", "as the cups of valve 2 caught it");
+        }
+    }
+
+    @Test
+    void cupsOfAValveThatIsNotThereAreRefused() {
+        assertThat(run("log", YARD, LOG, "--cups", "9=x.csv", "--out", folder.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("VALVE_UNKNOWN");
     }
 
     @Test

@@ -78,6 +78,7 @@ final class CoreLogs {
                 dry
                         ? "wilts first"
                         : mat ? "spongy underfoot" : shade && core.at().y() > 35 ? "some moss" : "",
+                List.of(),
                 Optional.of(core.at()),
                 OptionalInt.empty(),
                 Map.of());

@@ -79,6 +79,18 @@ class LogFileTest {
     }
 
     @Test
+    void photosAreNamesOfFilesAndTheirColumnIsWrittenOnlyIfThereAreAny() {
+        LogRow row = row("core,Photo", "A1,\"IMG_1.jpg; roots/IMG_2.jpg\"");
+        assertThat(row.photos()).containsExactly("IMG_1.jpg", "roots/IMG_2.jpg");
+        assertThat(row.others()).isEmpty();
+        String written = LogFile.text(List.of(row));
+        assertThat(written.lines().findFirst()).hasValue(String.join(",", LogFile.HEADER) + ",photo");
+        assertThat(LogFile.parse(written).value().orElseThrow().get(0).photos()).isEqualTo(row.photos());
+        assertThat(LogFile.text(List.of(row("core,photo", "A1,"))).lines().findFirst())
+                .hasValue(String.join(",", LogFile.HEADER));
+    }
+
+    @Test
     void anEmptyLogSaysSo() {
         assertThat(codes("core,root_cm\n")).containsExactly("LOG_EMPTY");
     }

@@ -105,6 +105,7 @@ final class SimulatedYard {
         CoreLog log = CoreLog.of(plan, rows).log().orElseThrow();
         Surroundings known = new Surroundings(
                 Optional.of(Water.of(yard, new WaterOptions(0.4, false, 0, 0, 0))),
+                List.of(),
                 SunStudy.of(yard, new SunRequest(List.of(LocalDate.of(2027, 6, 21)), Duration.ofMinutes(30), 0.5))
                         .study(),
                 lab());
@@ -222,6 +223,7 @@ final class SimulatedYard {
                 "",
                 layers,
                 notesKept ? note(cause) : "",
+                List.of(),
                 Optional.empty(),
                 OptionalInt.empty(),
                 Map.of());

@@ -3,6 +3,7 @@ package loamline.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -19,6 +20,8 @@ import loamline.place.Frame;
 import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.sampling.CorePlan;
+import loamline.sun.Glare;
+import loamline.sun.SunPosition;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
 import loamline.water.Gap;
@@ -26,6 +29,7 @@ import loamline.yard.Barrier;
 import loamline.yard.Core;
 import loamline.yard.Extras;
 import loamline.yard.Kind;
+import loamline.yard.Panel;
 import loamline.yard.Yard;
 import loamline.yard.Zones;
 import org.junit.jupiter.api.Test;
@@ -33,6 +37,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class YardSceneTest {
+    private static final Glare GLARE =
+            new Glare("p", new SunPosition(Instant.EPOCH, 180, 40), Outline.of(2, 2, 8, 2, 8, 6, 2, 6));
     private static final TextMeasure TEXT = new EvenText();
     private static final Box GROUND = new Box(-2, -2, 32, 47);
     private static final Yard YARD = SampleYard.yard();
@@ -221,7 +227,8 @@ class YardSceneTest {
                 Optional.of(PLAN),
                 Optional.of(Shading.of(rate, Ramp.CIVIDIS, Measure.DEPTH_RATE, UnitSystem.US)),
                 List.of(new Gap("g1", Region.of(Outline.of(3, 3, 8, 3, 8, 8)), "Front")),
-                Optional.empty());
+                Optional.empty(),
+                List.of(GLARE));
         SceneOptions all = options(200).with(EnumSet.allOf(Layer.class));
         assertThat(YardScene.of(YARD, Zones.of(YARD), everything, all).layers().keySet())
                 .containsExactlyElementsOf(EnumSet.complementOf(EnumSet.of(Layer.CUPS)));
@@ -233,6 +240,25 @@ class YardSceneTest {
         Scene scene = YardScene.of(YARD, Zones.of(YARD), Shown.of(cups, Optional.empty()), options(200));
         assertThat(words(scene, Layer.CUPS)).contains("7", "12");
         assertThat(scene.layers()).doesNotContainKeys(Layer.CORES, Layer.WALK);
+    }
+
+    @Test
+    void aPanelHasRaysOutOfItsFaceAndItsGlareIsNamed() {
+        Polyline base = new Polyline(List.of(new Point(0, 0), new Point(10, 0)));
+        Panel panel = new Panel("p", 1.2, 0, 0, base, Extras.NONE);
+        Yard yard = Yard.empty("", Frame.local()).withFeatures(List.of(panel));
+        Shown shown = new Shown(Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of(GLARE));
+        Scene scene = YardScene.of(yard, List.of(), shown, options(200));
+        assertThat(scene.layer(Layer.BARRIERS).stream()
+                        .flatMap(mark -> ((Mark.Drawn) mark).path().points())
+                        .mapToDouble(Point::y))
+                .allMatch(y -> y >= 0)
+                .anyMatch(y -> y > 0);
+        assertThat(scene.layer(Layer.GLARE)).hasSize(4);
+        assertThat(words(scene, Layer.LABELS)).containsExactly("glare");
+        assertThat(Legend.ofAmounts(yard, shown, options(200)))
+                .extracting(Legend.Entry::words)
+                .containsExactly("glare", "panel, its face");
     }
 
     @Test

@@ -37,6 +37,25 @@ class ColumnTest {
         return page.parts().stream().map(part -> ((Brick) part.block()).name()).toList();
     }
 
+    @Test
+    void aLowTableIsNotBrokenAndAHighOneKeepsThreeRowsUnderItsHead() {
+        List<Page> low = new Column()
+                .add(0, new Brick("fill", BODY_MM - 50))
+                .add(0, new Brick("head", 6), rows(10, 5))
+                .pages(PAPER, "", "");
+        assertThat(names(low.get(0))).containsExactly("fill");
+        List<Page> high = new Column()
+                .add(0, new Brick("fill", BODY_MM - 18))
+                .add(0, new Brick("head", 6), rows(20, 5))
+                .pages(PAPER, "", "");
+        assertThat(names(high.get(0))).containsExactly("fill");
+        List<Page> three = new Column()
+                .add(0, new Brick("fill", BODY_MM - 22))
+                .add(0, new Brick("head", 6), rows(20, 5))
+                .pages(PAPER, "", "");
+        assertThat(names(three.get(0))).containsExactly("fill", "head", "row", "row", "row");
+    }
+
     @Property(seed = Laws.SEED, tries = 200)
     void nothingIsLostAndNothingRunsOverAPage(
             @ForAll @IntRange(max = 60) int first,

@@ -34,6 +34,12 @@ class TypesetterTest {
     private static final Type TEN = Type.regular(10);
 
     @Test
+    void aNumberStaysWithItsUnit() {
+        assertThat(Typesetter.onLines("drier by 28 %; by 3 ft² of 12 cores", TEN, 11, TEXT))
+                .containsExactly("drier by", "28 %; by", "3 ft² of 12", "cores");
+    }
+
+    @Test
     void linesAreBrokenAtBlanks() {
         assertThat(Typesetter.onLines("one two  three four", TEN, 9, TEXT)).containsExactly("one two", "three", "four");
     }

@@ -1,5 +1,6 @@
 package loamline.desk.log;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,22 +41,29 @@ public final class LogModel {
     private final Supplier<Surroundings> around;
     private final Derived<Optional<Seen>> derived;
     private final TablesModel logs;
+    private final PhotoModel photos;
     private final ObjectProperty<Optional<Quantity>> shown = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Found> found = new ReadOnlyObjectWrapper<>(Found.NOTHING);
     private volatile Optional<CorePlan> plan = Optional.empty();
     private volatile Surroundings known = Surroundings.NONE;
 
     /** A plan and what the logs beside it say; no findings if they are of another yard, as the problems tell. */
-    record Seen(CorePlan plan, Optional<Findings> findings, List<Problem> problems) {}
+    public record Seen(CorePlan plan, Optional<Findings> findings, List<Problem> problems) {}
 
     /**
      * @param around what is known of the ground beside the log, now
      * @param news changes whenever that does
+     * @param folder where the yard's file is; empty if it has none yet
      */
-    public LogModel(Session session, Supplier<Surroundings> around, List<ObservableValue<?>> news) {
+    public LogModel(
+            Session session,
+            Supplier<Surroundings> around,
+            List<ObservableValue<?>> news,
+            Supplier<Optional<Path>> folder) {
         this.around = around;
         derived = new Derived<>(session, "log", "Reading the log", (yard, before) -> seen(yard));
         logs = new TablesModel(session, new TableKind(Sort.LOG, "logs of cores", "", LogFile.HEADER, this::problems));
+        photos = new PhotoModel(session, logs, folder);
         session.results()
                 .addListener((o, before, now) -> now.flatMap(Results::plan)
                         .filter(planned -> !plan.equals(Optional.of(planned)))
@@ -102,7 +110,7 @@ public final class LogModel {
         return shown.get()
                 .flatMap(quantity -> findings().flatMap(f -> f.surface(quantity)))
                 .flatMap(LogModel::amounts)
-                .map(amounts -> new Found(Optional.of(amounts), List.of(), Optional.empty()))
+                .map(Found::of)
                 .orElse(Found.NOTHING);
     }
 
@@ -123,7 +131,8 @@ public final class LogModel {
                 .toList();
     }
 
-    Optional<Seen> seen() {
+    /** What the logs say; empty without one, or while it is worked out. */
+    public Optional<Seen> seen() {
         return derived.value().get().flatMap(Derived.Of::value);
     }
 
@@ -153,6 +162,11 @@ public final class LogModel {
     /** The reading that is seen between the cores; empty for none. */
     ObjectProperty<Optional<Quantity>> shown() {
         return shown;
+    }
+
+    /** The photos that the logs name. */
+    public PhotoModel photos() {
+        return photos;
     }
 
     /** The tables of logs. */

@@ -1,9 +1,11 @@
 package loamline.desk.log;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -25,8 +27,15 @@ public final class LogStep extends VBox {
     private final VBox areas = new VBox(6);
     private boolean showing;
 
-    /** @param savePages asks where, and saves the findings */
-    public LogStep(Session session, LogModel model, BiConsumer<CorePlan, Findings> savePages) {
+    /**
+     * @param savePages asks where, and saves the findings
+     * @param askForPhoto asks for the file of a photo
+     */
+    public LogStep(
+            Session session,
+            LogModel model,
+            BiConsumer<CorePlan, Findings> savePages,
+            Supplier<Optional<Path>> askForPhoto) {
         super(8);
         this.session = session;
         this.model = model;
@@ -45,10 +54,14 @@ public final class LogStep extends VBox {
         pages.setAccessibleHelp("What the cores showed and why, as a PDF");
         pages.setOnAction(e -> model.seen()
                 .ifPresent(seen -> seen.findings().ifPresent(found -> savePages.accept(seen.plan(), found))));
-        getChildren().addAll(shown, areas, pages);
+        PhotosView photos = new PhotosView(model.photos(), askForPhoto);
+        getChildren().addAll(shown, areas, pages, photos);
         InvalidationListener changed = o -> show();
         model.news().addListener(changed);
         session.units().addListener(changed);
+        InvalidationListener pictured = o -> photos.show();
+        session.history().addListener(pictured);
+        session.results().addListener(pictured);
         show();
     }
 

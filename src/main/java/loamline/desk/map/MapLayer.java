@@ -45,7 +45,7 @@ public enum MapLayer {
             case LABELS -> Set.of(Layer.LABELS);
             case HEADS -> Set.of(Layer.HEADS);
             case THROWS -> Set.of(Layer.THROWS);
-            case AMOUNTS -> Set.of(Layer.RASTER, Layer.HOLES, Layer.CUPS);
+            case AMOUNTS -> Set.of(Layer.RASTER, Layer.GLARE, Layer.HOLES, Layer.CUPS);
             case SPOTS -> Set.of(Layer.SPOTS);
             case STRATA -> Set.of(Layer.STRATA);
             case CORES -> Set.of(Layer.WALK, Layer.SPARES, Layer.CORES, Layer.START);

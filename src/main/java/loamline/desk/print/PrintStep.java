@@ -1,6 +1,7 @@
 package loamline.desk.print;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -20,7 +21,8 @@ public final class PrintStep extends VBox {
     private final PrintModel model;
     private final Saving saving;
 
-    public PrintStep(PrintModel model, Saving saving) {
+    /** @param others pages of other steps */
+    public PrintStep(PrintModel model, Saving saving, List<StepPages> others) {
         super(8);
         this.model = model;
         this.saving = saving;
@@ -37,6 +39,14 @@ public final class PrintStep extends VBox {
                 .filter(output -> output != Output.WALK_PLAN)
                 .map(this::button)
                 .forEach(getChildren()::add);
+        Label pages = new Label("Pages of other steps");
+        pages.getStyleClass().add("group-title");
+        getChildren().add(pages);
+        others.forEach(other -> getChildren()
+                .add(button(
+                        other.title() + " (PDF) …",
+                        "PDF, on the paper and in the colours chosen above",
+                        () -> saving.save(other))));
         Label said = new Label();
         said.textProperty().bind(model.said());
         said.setWrapText(true);
@@ -74,11 +84,16 @@ public final class PrintStep extends VBox {
     }
 
     private Button button(Output output) {
-        Button button = new Button(output.title() + " (" + output.format() + ") …");
+        String title = output.title() + " (" + output.format() + ") …";
+        return button(title, output.kind(), () -> saving.save(output));
+    }
+
+    private static Button button(String title, String help, Runnable action) {
+        Button button = new Button(title);
         button.setMaxWidth(Double.MAX_VALUE);
-        button.setTooltip(new Tooltip(output.kind()));
-        button.setAccessibleHelp(output.kind());
-        button.setOnAction(e -> saving.save(output));
+        button.setTooltip(new Tooltip(help));
+        button.setAccessibleHelp(help);
+        button.setOnAction(e -> action.run());
         return button;
     }
 }

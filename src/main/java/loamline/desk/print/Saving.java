@@ -33,6 +33,13 @@ public final class Saving {
         askWhere.apply("Save " + title, model.fileName(name)).ifPresent(file -> model.save(title, file, made));
     }
 
+    /** Asks where, and saves pages of another step; says so if there are none. */
+    void save(StepPages pages) {
+        pages.made()
+                .get()
+                .ifPresentOrElse(made -> pages(pages.title(), pages.fileName(), made), () -> model.say(pages.lack()));
+    }
+
     /** Asks where, and saves; says so if there is nothing to save yet. */
     void save(Output output) {
         String refusal = model.printable().map(output::refusal).orElse("There are no cores to print yet.");

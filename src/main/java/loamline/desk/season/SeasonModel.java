@@ -129,7 +129,7 @@ public final class SeasonModel {
     }
 
     /** The plan; empty while there is none. */
-    Optional<Season> season() {
+    public Optional<Season> season() {
         return derived.value().get().flatMap(Derived.Of::value);
     }
 

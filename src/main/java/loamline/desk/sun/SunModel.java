@@ -26,6 +26,8 @@ import loamline.desk.sheet.Step.Line;
 import loamline.place.LonLat;
 import loamline.raster.Grid;
 import loamline.scene.Ramp;
+import loamline.sheets.SunMap;
+import loamline.sun.Glare;
 import loamline.sun.Shade;
 import loamline.sun.SunPath;
 import loamline.sun.SunPosition;
@@ -35,6 +37,7 @@ import loamline.sun.ZoneSun;
 import loamline.units.Formatting;
 import loamline.units.Measure;
 import loamline.units.UnitSystem;
+import loamline.yard.Panel;
 import loamline.yard.Yard;
 
 /** The sun on the yard on show, and what of it is seen on the map. */
@@ -48,6 +51,7 @@ public final class SunModel {
     private final ObjectProperty<Season> season = new SimpleObjectProperty<>(Season.MIDSUMMER);
     private final ObjectProperty<OptionalInt> minute = new SimpleObjectProperty<>(OptionalInt.empty());
     private final ReadOnlyObjectWrapper<Found> found = new ReadOnlyObjectWrapper<>(Found.NOTHING);
+    private final SunZones zones;
     private volatile List<LocalDate> dates;
     private Optional<Ready> ready = Optional.empty();
 
@@ -65,6 +69,7 @@ public final class SunModel {
                 "Following the sun",
                 (yard, before) ->
                         SunStudy.of(yard, new SunRequest(dates, SunRequest.USUAL_STEP, SunRequest.USUAL_CELL_M)));
+        zones = new SunZones(session, derived.value()::get);
         season.addListener((o, before, now) -> {
             dates = now.in(year);
             derived.again();
@@ -98,7 +103,8 @@ public final class SunModel {
     private Found seen(SunStudy study) {
         Grid shown = minute.get().isPresent() ? light(study, minute.get().getAsInt()) : study.hours();
         Measure measure = minute.get().isPresent() ? Measure.PERCENT : Measure.TIME_HOURS;
-        return new Found(Optional.of(new Found.Amounts(shown, Ramp.CIVIDIS, measure)), List.of(), Optional.empty());
+        return new Found(
+                Optional.of(new Found.Amounts(shown, Ramp.CIVIDIS, measure)), List.of(), Optional.empty(), glare());
     }
 
     /** The share of the sun that reaches each cell of turf at a minute of the day by the sun. */
@@ -116,6 +122,42 @@ public final class SunModel {
                 values[i] = Double.isNaN(study.hours().at(i)) ? Double.NaN : light[i];
             }
         });
+    }
+
+    /** The moment that is seen, for a page; empty while hours are. */
+    public Optional<SunMap.Moment> moment() {
+        return study().filter(study -> minute.get().isPresent()).map(study -> {
+            int at = minute.get().getAsInt();
+            String words = clock(at) + " by the sun, " + dates.get(0);
+            return new SunMap.Moment(words, light(study, at), glare());
+        });
+    }
+
+    /** A minute of the day as hours and minutes. */
+    static String clock(int minuteOfDay) {
+        return "%d:%02d".formatted(minuteOfDay / 60, minuteOfDay % 60);
+    }
+
+    /** Where the panels throw the sun at the minute that is seen; none while hours are. */
+    List<Glare> glare() {
+        Yard yard = session.shown().get();
+        Optional<LonLat> place = yard.frame().origin();
+        return minute.get().isPresent() && place.isPresent()
+                ? Glare.of(
+                        yard,
+                        List.of(SunPath.at(
+                                place.get(), utc(place.get(), minute.get().getAsInt()))))
+                : List.of();
+    }
+
+    /** Where glare lies, or why none is seen. */
+    String glareWords() {
+        if (session.shown().get().all(Panel.class).findAny().isEmpty()) {
+            return "Draw a window as a panel in Trace (Q) to see its glare.";
+        }
+        return glare().isEmpty()
+                ? "No panel throws the sun on the ground now."
+                : "Glare where a panel throws the sun, if nothing stands in its way.";
     }
 
     private Shade ready(Yard yard, LonLat place, SunStudy study) {
@@ -152,6 +194,11 @@ public final class SunModel {
                                         .text() + " of sun, the least",
                         State.DONE))
                 .orElse(new Line("Needs a place on the earth", State.NEEDS_YOU));
+    }
+
+    /** The zones that the light makes. */
+    public SunZones zones() {
+        return zones;
     }
 
     ObjectProperty<Season> season() {

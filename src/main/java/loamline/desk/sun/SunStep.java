@@ -61,6 +61,7 @@ public final class SunStep extends VBox {
                         atAnHour,
                         hour,
                         time,
+                        new SunZonesView(model.zones()),
                         title("Hours of direct sun a day"),
                         zones,
                         Words.wrapped("Without clouds, on level ground. Heights and crowns change it most.", "soft"));
@@ -82,7 +83,7 @@ public final class SunStep extends VBox {
         time.setText(
                 minute < 0
                         ? ""
-                        : "%d:%02d by the sun, noon when it stands highest".formatted(minute / 60, minute % 60));
+                        : SunModel.clock(minute) + " by the sun, noon when it stands highest. " + model.glareWords());
         zones.getChildren().clear();
         model.answer().map(SunStudy.Answer::problems).orElse(List.of()).stream()
                 .map(Problem::message)

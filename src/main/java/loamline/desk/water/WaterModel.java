@@ -119,7 +119,8 @@ public final class WaterModel {
         return new Found(
                 rate.map(values -> new Found.Amounts(values, Ramp.CIVIDIS, Measure.DEPTH_RATE)),
                 view.water().gaps(),
-                cups);
+                cups,
+                List.of());
     }
 
     /** The cup test that is due at a valve. */
@@ -141,6 +142,14 @@ public final class WaterModel {
     /** The water as mapped; empty while it is worked out. */
     public Optional<Water> water() {
         return view().map(WaterView::water);
+    }
+
+    /** The tests whose readings can be read, the older first. */
+    public List<CupTest> tests() {
+        return view().stream()
+                .flatMap(view -> view.tested().stream())
+                .flatMap(tested -> tested.test().stream())
+                .toList();
     }
 
     /** The tables of cup readings. */

@@ -2,6 +2,7 @@ package loamline.desk.zones;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -30,8 +31,11 @@ public final class ZonesStep extends VBox {
     private final Label nameRefused = words("refused");
     private final TextField grass = new TextField();
 
-    /** @param cutZone takes the tool in hand that cuts an outline along a line */
-    public ZonesStep(Session session, Runnable cutZone) {
+    /**
+     * @param cutZone takes the tool in hand that cuts an outline along a line
+     * @param bySun cuts zones by the hours of sun
+     */
+    public ZonesStep(Session session, Runnable cutZone, Node bySun) {
         this.session = session;
         getStyleClass().addAll("tools", "zones-tools");
         setSpacing(8);
@@ -52,6 +56,7 @@ public final class ZonesStep extends VBox {
                         why,
                         merges,
                         new FlowPane(6, 6, cut, forget),
+                        bySun,
                         one);
         session.results().addListener((o, before, now) -> fill());
         session.units().addListener((o, before, now) -> fill());

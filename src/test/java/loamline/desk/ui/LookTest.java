@@ -170,7 +170,10 @@ class LookTest {
                     .keys(KeyCode.ESCAPE)
                     .keys(KeyCode.ESCAPE)
                     .keys(KeyCode.ESCAPE)
-                    .keys(KeyCode.SHORTCUT, KeyCode.N);
+                    .keys(KeyCode.SHORTCUT, KeyCode.DIGIT5)
+                    .press("Shade at an hour");
+            see(window, "glare", all);
+            window.keys(KeyCode.SHORTCUT, KeyCode.N);
             for (int step = 0; step < STEPS.size(); step++) {
                 turnTo(window, new View(step, 0, step % 2 == 1, false, false));
                 see(window, "empty-" + STEPS.get(step), all);
