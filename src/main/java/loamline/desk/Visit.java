@@ -33,7 +33,6 @@ import loamline.desk.store.Asking;
 import loamline.desk.store.Desk;
 import loamline.desk.sun.SunModel;
 import loamline.desk.sun.SunStep;
-import loamline.desk.sun.SunZonesView;
 import loamline.desk.tables.TabbedTables;
 import loamline.desk.tables.TablesModel;
 import loamline.desk.tables.TablesView;
@@ -49,6 +48,7 @@ import loamline.desk.trace.TraceModel;
 import loamline.desk.trace.TraceStep;
 import loamline.desk.water.WaterModel;
 import loamline.desk.water.WaterStep;
+import loamline.desk.zones.ZoneCuttingView;
 import loamline.desk.zones.ZonesStep;
 import loamline.findings.Surroundings;
 import loamline.sheets.Paper;
@@ -120,7 +120,10 @@ final class Visit {
                 Step.of(
                                 "Zones",
                                 Lines::zones,
-                                () -> new ZonesStep(session, this::cutZone, new SunZonesView(sun.zones())))
+                                () -> new ZonesStep(
+                                        session,
+                                        this::cutZone,
+                                        new ZoneCuttingView(sun.zones().cutting(), sun.zones()::cut)))
                         .startingWith(results -> lacking(
                                 results.zones().isEmpty(),
                                 "Zones are parts of the turf that are treated alike.",

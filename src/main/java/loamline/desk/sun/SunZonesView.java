@@ -17,7 +17,7 @@ public final class SunZonesView extends VBox {
         cut.setAccessibleHelp(HELP);
         cut.setOnAction(e -> zones.cut());
         Label outcome = Words.wrapped("", "soft");
-        outcome.textProperty().bind(zones.outcome());
+        outcome.textProperty().bind(zones.cutting().outcome());
         getChildren().addAll(cut, outcome);
     }
 }

@@ -33,9 +33,9 @@ public final class ZonesStep extends VBox {
 
     /**
      * @param cutZone takes the tool in hand that cuts an outline along a line
-     * @param bySun cuts zones by the hours of sun
+     * @param cutAll cuts all zones by what is on the map
      */
-    public ZonesStep(Session session, Runnable cutZone, Node bySun) {
+    public ZonesStep(Session session, Runnable cutZone, Node cutAll) {
         this.session = session;
         getStyleClass().addAll("tools", "zones-tools");
         setSpacing(8);
@@ -56,7 +56,7 @@ public final class ZonesStep extends VBox {
                         why,
                         merges,
                         new FlowPane(6, 6, cut, forget),
-                        bySun,
+                        cutAll,
                         one);
         session.results().addListener((o, before, now) -> fill());
         session.units().addListener((o, before, now) -> fill());

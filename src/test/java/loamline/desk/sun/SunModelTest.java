@@ -53,7 +53,7 @@ class SunModelTest {
         List<Zone> zones = Zones.of(session.history().get().now());
         assertThat(zones).extracting(Zone::name).contains("North, deep shade", "North, full sun");
         assertThat(zones.stream().mapToDouble(Zone::netAreaM2).sum()).isCloseTo(480, within(0.01));
-        assertThat(model.zones().outcome().get())
+        assertThat(model.zones().cutting().outcome().get())
                 .isEqualTo("1 zone became " + zones.size()
                         + " zones, by hours of sun on 2027-03-21 and 2027-09-21. Undo takes it back.");
         session.undo();
@@ -66,14 +66,16 @@ class SunModelTest {
         SunModel model = new SunModel(session, 2027);
         model.zones().cut();
         assertThat(session.history().get().now().features()).containsExactly(LAWN);
-        assertThat(model.zones().outcome().get()).isEqualTo("Each zone lies in one class of light already.");
+        assertThat(model.zones().cutting().outcome().get())
+                .isEqualTo("Nothing to cut by sun: each zone is all of one part.");
     }
 
     @Test
     void withoutAPlaceOnTheEarthThereAreNoZonesBySun() {
         SunModel model = new SunModel(session(Frame.local(), LAWN), 2027);
         model.zones().cut();
-        assertThat(model.zones().outcome().get()).isEqualTo("Hours of sun need turf, and a place on the earth.");
+        assertThat(model.zones().cutting().outcome().get())
+                .isEqualTo("Hours of sun need turf, and a place on the earth.");
     }
 
     @Test
