@@ -36,10 +36,10 @@ final class Window {
         this.program = program;
         this.asking = asking;
         session = Session.resting(first, Work.ofWindow());
-        session.begin();
         desk = new Desk(session, Home.ofUser(), asking, Later.byTheClock(), Platform::runLater);
         look = new Look(desk.settings());
         shell = new Shell(first.name(), desk.settings().get().folded().contains(Interior.FACTS));
+        session.begin();
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(shell, Math.min(WIDTH_PX, screen.getWidth()), Math.min(HEIGHT_PX, screen.getHeight()));
         look.dress(scene);

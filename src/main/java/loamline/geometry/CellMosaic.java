@@ -29,14 +29,22 @@ public record CellMosaic(double originX, double originY, double cellM, int colum
      * @return one region a label, in order; empty where no cell has it
      */
     public List<Region> regions(int[] cells, int[] labels, int count) {
-        List<List<Polygon>> squares = new ArrayList<>();
+        List<List<Polygon>> runs = new ArrayList<>();
         for (int label = 0; label < count; label++) {
-            squares.add(new ArrayList<>());
+            runs.add(new ArrayList<>());
         }
-        for (int i = 0; i < cells.length; i++) {
-            squares.get(labels[i]).add(square(cells[i] % columns, cells[i] / columns));
+        for (int from = 0; from < cells.length; ) {
+            int to = from + 1;
+            while (to < cells.length
+                    && labels[to] == labels[from]
+                    && cells[to] == cells[to - 1] + 1
+                    && cells[to] % columns != 0) {
+                to++;
+            }
+            runs.get(labels[from]).add(run(cells[from] % columns, to - from, cells[from] / columns));
+            from = to;
         }
-        Geometry[] joined = squares.stream()
+        Geometry[] joined = runs.stream()
                 .map(list -> CoverageUnion.union(list.toArray(Polygon[]::new)))
                 .map(union -> union == null ? Jts.FACTORY.createPolygon() : union)
                 .toArray(Geometry[]::new);
@@ -47,17 +55,15 @@ public record CellMosaic(double originX, double originY, double cellM, int colum
         return List.copyOf(regions);
     }
 
-    private Polygon square(int column, int row) {
-        double west = originX + column * cellM;
-        double east = originX + (column + 1) * cellM;
-        double south = originY + row * cellM;
-        double north = originY + (row + 1) * cellM;
-        return Jts.FACTORY.createPolygon(new Coordinate[] {
-            new Coordinate(west, south),
-            new Coordinate(east, south),
-            new Coordinate(east, north),
-            new Coordinate(west, north),
-            new Coordinate(west, south)
-        });
+    /** Cells side by side in a row, with every corner of every cell, so that runs that touch share their corners. */
+    private Polygon run(int firstColumn, int length, int row) {
+        Coordinate[] ring = new Coordinate[2 * length + 3];
+        for (int i = 0; i <= length; i++) {
+            double x = originX + (firstColumn + i) * cellM;
+            ring[i] = new Coordinate(x, originY + row * cellM);
+            ring[2 * length + 1 - i] = new Coordinate(x, originY + (row + 1) * cellM);
+        }
+        ring[2 * length + 2] = ring[0];
+        return Jts.FACTORY.createPolygon(ring);
     }
 }

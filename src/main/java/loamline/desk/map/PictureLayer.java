@@ -65,7 +65,8 @@ final class PictureLayer extends Group {
         window = changed;
         place();
         if (asked.filter(ask -> ask.serves(content, window, pixelScale)).isEmpty()) {
-            Ask ask = new Ask(content, window.grown(inMotion ? 0 : marginPx(pixelScale)), pixelScale, what);
+            boolean quick = inMotion || near.isEmpty(); // a first picture is to be there soon
+            Ask ask = new Ask(content, window.grown(quick ? 0 : marginPx(pixelScale)), pixelScale, what);
             asked = Optional.of(ask);
             reach = inMotion ? Optional.empty() : reach(what);
             if (wanted.getAndSet(ask) == null) {

@@ -54,7 +54,6 @@ final class StepView extends VBox {
         getStyleClass().remove("step-open");
         if (now) {
             getStyleClass().add("step-open");
-            tools.getChildren().setAll(step.tools().get());
         }
     }
 
@@ -66,10 +65,18 @@ final class StepView extends VBox {
                 + line.state().word() + ": " + line.result() + (open ? ", open" : ""));
         Optional<Step.Start> lacks = step.start().apply(results);
         lacks.ifPresent(this::fillStart);
-        List<Node> parts = open ? List.of(head, lacks.isPresent() ? start : tools) : List.of(head);
+        List<Node> parts = open ? List.of(head, lacks.isPresent() ? start : tools()) : List.of(head);
         if (!getChildren().equals(parts)) {
             getChildren().setAll(parts);
         }
+    }
+
+    /** The step's tools, made when they are of use first. */
+    private Node tools() {
+        if (tools.getChildren().isEmpty()) {
+            tools.getChildren().add(step.tools().get());
+        }
+        return tools;
     }
 
     private void fillStart(Step.Start lacks) {
