@@ -201,7 +201,10 @@ final class Interior {
                 .get()
                 .filter(results -> step.start().apply(results).isEmpty())
                 .flatMap(results -> step.middle().map(Once::get));
-        wanted.ifPresent(node -> inPlaceOfMap.getChildren().setAll(node));
+        List<Node> inPlace = wanted.stream().toList();
+        if (!inPlaceOfMap.getChildren().equals(inPlace)) {
+            inPlaceOfMap.getChildren().setAll(inPlace);
+        }
         inPlaceOfMap.setVisible(wanted.isPresent());
         map.setVisible(wanted.isEmpty());
         List<Node> parts = Stream.concat(Stream.<Node>of(stack), step.under().map(Once::get).stream())

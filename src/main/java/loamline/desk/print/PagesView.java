@@ -30,7 +30,7 @@ public final class PagesView extends BorderPane {
     private final Label count = new Label();
     private final Button back = new Button("Previous page");
     private final Button on = new Button("Next page");
-    private final Label empty = new Label("Pages appear here once the cores are planned.");
+    private final Label empty = new Label();
     private int shown;
 
     public PagesView(PrintModel model) {
@@ -59,7 +59,10 @@ public final class PagesView extends BorderPane {
         setBottom(bar);
         addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
         model.pages().addListener((o, before, now) -> turn(0));
-        visibleProperty().addListener((o, before, now) -> model.look(now));
+        sceneProperty().addListener((o, before, now) -> {
+            model.look(now != null);
+            turn(0);
+        });
     }
 
     /** The whole page if it can be read so, else a page as wide as it takes, of which a part is seen. */
@@ -83,6 +86,10 @@ public final class PagesView extends BorderPane {
         back.setDisable(shown == 0);
         on.setDisable(shown >= pages.size() - 1);
         empty.setVisible(pages.isEmpty());
+        empty.setText(
+                model.printable().isPresent()
+                        ? "The pages are being drawn …"
+                        : "Pages appear here once the cores are planned.");
         page.setVisible(!pages.isEmpty());
         count.setText(pages.isEmpty() ? "" : "Page " + (shown + 1) + " of " + pages.size());
         if (!pages.isEmpty()) {
