@@ -62,7 +62,7 @@ final class CupsCommand implements Callable<Integer> {
             names = "--throat",
             paramLabel = "CM2",
             description = "Opening of the cups of a test to be laid, square centimetres; default 107.1 (16.6 in²).")
-    private double throatCm2 = 107.1;
+    private double throatCm2 = Cup.USUAL_THROAT_CM2;
 
     @Mixin
     private PageOptions pages;

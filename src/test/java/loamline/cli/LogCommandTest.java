@@ -124,6 +124,8 @@ class LogCommandTest {
                         "sun-map.png",
                         "cup-plan-valve-2.pdf",
                         "cup-plan-valve-3.pdf",
+                        "cup-sheet-valve-2.pdf",
+                        "findings.pdf",
                         "soil.pdf",
                         "client-plan.pdf");
     }

@@ -16,6 +16,7 @@ import loamline.desk.session.Session;
 import loamline.desk.sheet.Step;
 import loamline.desk.tables.TableKind;
 import loamline.desk.tables.TablesModel;
+import loamline.files.CupTable;
 import loamline.files.ReadingsFile;
 import loamline.raster.Grid;
 import loamline.scene.CupMap;
@@ -86,7 +87,7 @@ public final class WaterModel {
         List<Problem> ofText =
                 ReadingsFile.parse(table.text(), session.shown().get().frame()).problems();
         return view().flatMap(view -> view.tested(table))
-                .map(WaterView.Tested::problems)
+                .map(CupTable::problems)
                 .orElse(ofText);
     }
 
@@ -95,7 +96,7 @@ public final class WaterModel {
         return readings.open()
                 .get()
                 .flatMap(table -> view().flatMap(view -> view.tested(table)))
-                .flatMap(WaterView.Tested::test);
+                .flatMap(CupTable::test);
     }
 
     private void show() {

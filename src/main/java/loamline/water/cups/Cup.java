@@ -14,6 +14,9 @@ import loamline.geometry.Point;
  * @param line the line of the list it was read from, if it was
  */
 public record Cup(String name, Point at, double ml, double throatCm2, double minutes, OptionalInt line) {
+    /** The opening of usual cups, cm² (16.6 in²). */
+    public static final double USUAL_THROAT_CM2 = 107.1;
+
     /** 10 mm of depth to a centimetre, 60 minutes to an hour. */
     private static final double MM_H_PER_CM_MIN = 600;
 
