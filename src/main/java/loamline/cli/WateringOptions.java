@@ -13,6 +13,7 @@ import loamline.reference.TurfCoefficients;
 import loamline.water.cups.Watering;
 import loamline.water.need.LawnSoil;
 import loamline.water.need.MonthClimate;
+import loamline.yard.Attachment;
 import loamline.yard.Yard;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,15 +60,29 @@ final class WateringOptions {
         if (!(rootDepth.value() > 0)) {
             throw new ParameterException(spec.commandLine(), "--root-depth must be above 0");
         }
-        if (climate == null) {
-            input.report(List.of(Problem.info(
-                    "NO_CLIMATE", Where.WHOLE, "no --climate was given: there are no run times by month")));
-            return Optional.empty();
-        }
-        Read<List<MonthClimate>> read = ClimateFile.read(climate);
-        input.report(climate, read.problems());
-        return read.value()
+        return months(yard, input)
                 .map(months -> Watering.of(yard, months, turf, soil, 1000 * rootDepth.value(), elevation.value()));
+    }
+
+    /** The climate that was given, else the last that the yard carries. */
+    private Optional<List<MonthClimate>> months(Yard yard, YardInput input) {
+        if (climate != null) {
+            return months(input, climate, ClimateFile.read(climate));
+        }
+        Optional<Attachment> carried =
+                yard.attached(Attachment.Sort.CLIMATE).stream().reduce((first, last) -> last);
+        if (carried.isEmpty()) {
+            input.report(List.of(Problem.info(
+                    "NO_CLIMATE",
+                    Where.WHOLE,
+                    "no --climate was given and the yard carries none: there are no run times by month")));
+        }
+        return carried.flatMap(table -> months(input, Path.of(table.name()), ClimateFile.parse(table.text())));
+    }
+
+    private static Optional<List<MonthClimate>> months(YardInput input, Path file, Read<List<MonthClimate>> read) {
+        input.report(file, read.problems());
+        return read.value();
     }
 
     private ParameterException unknown(String option, String known) {

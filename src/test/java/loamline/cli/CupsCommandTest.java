@@ -81,6 +81,28 @@ class CupsCommandTest {
     }
 
     @Test
+    void theClimateThatTheYardCarriesDoesWhereNoneIsGiven() throws IOException {
+        String project = YARD.replace(".geojson", ".loam.json");
+        String[] words = {
+            "cups",
+            project,
+            READINGS,
+            "--valve",
+            "2",
+            "--out",
+            folder.resolve("out").toString()
+        };
+        assertThat(LoamlineCommand.run(new PrintWriter(out, true), new PrintWriter(err, true), words))
+                .isZero();
+        assertThat(new ObjectMapper()
+                        .readTree(file("cups.json"))
+                        .at("/runTimes")
+                        .size())
+                .isEqualTo(12);
+        assertThat(err.toString()).doesNotContain("NO_CLIMATE");
+    }
+
+    @Test
     void anUnknownValveIsAnsweredWithThoseThereAre() {
         assertThat(run(READINGS, "--valve", "9")).isEqualTo(2);
         assertThat(err.toString()).contains("VALVE_UNKNOWN", "it has 1, 2, 3");
