@@ -72,9 +72,11 @@ record GroundTasks(SeasonInputs inputs) {
                 OptionalDouble.empty(),
                 String.format(
                         Locale.ROOT,
-                        "about %.0f holes on a square foot in %d passes of a machine that makes 9 on it in one",
+                        "about %.0f holes on a square foot in %d passes of a machine that makes 9 on it in one; half an"
+                                + " inch wide, they open %.1f %% of the ground",
                         HOLES_M2 * Factors.M2_PER_FT2,
-                        passes),
+                        passes,
+                        100 * Quantities.openedShare(HOLES_M2, Factors.M_PER_IN / 2)),
                 List.of(
                         "Water one or two days before; core moist ground, never wet.",
                         "Call the utility locating service; mark heads, shallow lines and dog fences."));

@@ -17,32 +17,6 @@ public final class Quantities {
 
     private Quantities() {}
 
-    /** Product for a nutrient: target / share. University of Nebraska-Lincoln, Lawn Fertilizer Calculations. */
-    public static double product(double target, double pct) {
-        return target * 100 / pct;
-    }
-
-    /** Whole bags for a weight. */
-    public static int bags(double kg, double bagKg) {
-        return (int) Math.ceil(kg / bagKg - SPLIT_ROUNDING);
-    }
-
-    /**
-     * Largest rate of a product under caps of a dose, in their unit: the least of cap / share.
-     *
-     * @param slowShare of the nitrogen, 0 to 1
-     */
-    public static double allowedRate(double nPct, double slowShare, double capN, double capQuickN) {
-        double byTotal = capN / (nPct / 100);
-        double quick = nPct / 100 * (1 - slowShare);
-        return quick == 0 ? byTotal : Math.min(byTotal, capQuickN / quick);
-    }
-
-    /** Doses for a need under a cap, as few as it allows. */
-    public static int doses(double need, double cap) {
-        return (int) Math.ceil(need / cap - SPLIT_ROUNDING);
-    }
-
     /** What is caught on a pan at a rate, g. Texas A&M, rotary spreader calibration. */
     public static double panG(double kgM2, double panM2) {
         return 1000 * kgM2 * panM2;
@@ -60,21 +34,12 @@ public final class Quantities {
 
     /** Shares by count of a mix by weight. */
     public static List<Double> byCount(List<Double> weights, List<Double> seedsPerWeight) {
-        return normal(weights, seedsPerWeight, false);
-    }
-
-    /** Shares by weight of a mix by count. */
-    public static List<Double> byWeight(List<Double> counts, List<Double> seedsPerWeight) {
-        return normal(counts, seedsPerWeight, true);
-    }
-
-    private static List<Double> normal(List<Double> parts, List<Double> perUnit, boolean divide) {
-        List<Double> raw = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            raw.add(divide ? parts.get(i) / perUnit.get(i) : parts.get(i) * perUnit.get(i));
+        List<Double> seeds = new ArrayList<>();
+        for (int i = 0; i < weights.size(); i++) {
+            seeds.add(weights.get(i) * seedsPerWeight.get(i));
         }
-        double sum = raw.stream().mapToDouble(Double::doubleValue).sum();
-        return raw.stream().map(x -> x / sum).toList();
+        double all = seeds.stream().mapToDouble(Double::doubleValue).sum();
+        return seeds.stream().map(count -> count / all).toList();
     }
 
     /** Holes on a square metre of a pattern with two spacings, m. */

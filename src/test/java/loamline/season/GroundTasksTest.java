@@ -112,7 +112,7 @@ class GroundTasksTest {
             assertThat(task.passes()).isEqualTo(2);
             assertThat(1000 * task.kgM2() / task.passes() * 0.20 / LB).isLessThanOrEqualTo(0.45 + 1e-9);
         });
-        double rate = Quantities.product(1, 20);
+        double rate = 1 / product.material().of(loamline.season.blend.Quantity.N);
         assertThat(rate / jersey.tasks().get(0).passes()).isEqualTo(2.5);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loamline.season.blend.Quantity;
+import loamline.soil.Doses;
 import loamline.units.Factors;
 import org.junit.jupiter.api.Test;
 
@@ -20,47 +21,49 @@ class QuantitiesTest {
     @Test
     void productForAPoundOfNitrogenIsTheTargetOverTheShare() {
         // University of Nebraska-Lincoln, Lawn Fertilizer Calculations: 3.57 lb/M; exact total on 6,000 ft² 21.43
-        assertThat(Quantities.product(1, 28)).isCloseTo(3.57, within(0.005));
-        assertThat(6 * Quantities.product(1, 28)).isCloseTo(21.43, within(0.005));
+        assertThat(product(1, 28)).isCloseTo(3.57, within(0.005));
+        assertThat(6 * product(1, 28)).isCloseTo(21.43, within(0.005));
         // NC State, Fertilizing lawns: 16-4-8 at 6.25 lb/M carries 0.25 P2O5 and 0.50 K2O; 10-10-10 at 10 and 5
-        assertThat(Quantities.product(1, 16)).isEqualTo(6.25);
+        assertThat(product(1, 16)).isEqualTo(6.25);
         assertThat(6.25 * 4 / 100).isEqualTo(0.25);
-        assertThat(Quantities.product(1, 10)).isEqualTo(10);
-        assertThat(Quantities.product(0.5, 10)).isEqualTo(5);
+        assertThat(product(1, 10)).isEqualTo(10);
+        assertThat(product(0.5, 10)).isEqualTo(5);
         // Colorado State, GardenNotes 233, a row of products
         assertThat(List.of(45, 33, 28, 24, 21, 18, 6).stream()
-                        .map(n -> Math.round(10 * Quantities.product(1, n)) / 10.0)
+                        .map(n -> Math.round(10 * product(1, n)) / 10.0)
                         .toList())
                 .containsExactly(2.2, 3.0, 3.6, 4.2, 4.8, 5.6, 16.7);
         // Texas A&M, rotary pans: 21-0-0 at 4.76 lb/M
-        assertThat(Quantities.product(1, 21)).isCloseTo(4.76, within(0.005));
+        assertThat(product(1, 21)).isCloseTo(4.76, within(0.005));
+    }
+
+    /** How much of a product with so much nitrogen brings a target. */
+    private static double product(double target, double nPct) {
+        return target / Products.of(nPct + "-0-0", nPct, 0, 0).material().of(Quantity.N);
     }
 
     @Test
     void liquidsGoByDensity() {
         // growers' training material (second-hand): 10.69 lb/gal of 10 % is 1.069 lb N/gal; 15 lb N/acre takes 14.03
         // gal; 20 acres 280.6 gal; derived: with 15 gal/acre used it was 16.04 lb N/acre
-        double acre = Quantities.product(15, 10) / 10.69;
+        double acre = product(15, 10) / 10.69;
         assertThat(acre).isCloseTo(14.03, within(0.005));
         assertThat(20 * acre).isCloseTo(280.6, within(0.05));
         // (exact 16.035)
-        assertThat(15 * 10.69 / Quantities.product(1, 10)).isCloseTo(16.035, within(1e-9));
+        assertThat(15 * 10.69 / product(1, 10)).isCloseTo(16.035, within(1e-9));
         // derived: 11.06 lb/gal of 32 % is 3.54 lb N/gal
-        assertThat(11.06 / Quantities.product(1, 32)).isCloseTo(3.54, within(0.005));
+        assertThat(11.06 / product(1, 32)).isCloseTo(3.54, within(0.005));
         // derived: 32 % UAN at 11.06 lb/gal, 1 lb N/M is 36.2 fl oz
-        assertThat(128 * Quantities.product(1, 32) / 11.06).isCloseTo(36.2, within(0.05));
+        assertThat(128 * product(1, 32) / 11.06).isCloseTo(36.2, within(0.05));
     }
 
     @Test
-    void bagsAreAlwaysRoundedUpAndCoverWhatTheyHold() {
-        assertThat(Quantities.bags(21.43, 20)).isEqualTo(2);
-        assertThat(Quantities.bags(20, 20)).isEqualTo(1);
-        assertThat(Quantities.bags(0, 20)).isZero();
+    void aBagCoversWhatItHolds() {
         // University of Arizona, fertilizer terms: 50 lb of 10-6-4 hold 5 N, 3 P2O5, 2 K2O
         assertContent(Products.of("10-6-4", 10, 6, 4), 50, 5, 3, 2);
         // Cornell Suffolk (second-hand): 30 lb of 24-2-8 hold 7.2 N, 0.6 P2O5, 2.4 K2O; exact 7,200 ft² at 1 lb N/M
         assertContent(Products.of("24-2-8", 24, 2, 8), 30, 7.2, 0.6, 2.4);
-        assertThat(1000 * 30 / Quantities.product(1, 24)).isCloseTo(7200, within(1e-9));
+        assertThat(1000 * 30 / product(1, 24)).isCloseTo(7200, within(1e-9));
     }
 
     private static void assertContent(Product product, double lb, double n, double p2o5, double k2o) {
@@ -114,19 +117,26 @@ class QuantitiesTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 2);
-        return Quantities.product(1, n + k2o) * product.material().of(Quantity.SALT);
+        return product.material().of(Quantity.SALT) / (n + k2o) * 100;
     }
 
     @Test
     void capsLimitTheProductBySolubleOrTotalNitrogen() {
         // derived: 24-x-x, 40 % slow, caps 0.9 and 0.7: 3.75 lb/M, total binds; urea: 1.522; 16-x-x: 4.375
-        assertThat(Quantities.allowedRate(24, 0.4, 0.9, 0.7)).isCloseTo(3.75, within(1e-12));
-        assertThat(Quantities.allowedRate(46, 0, 0.9, 0.7)).isCloseTo(1.522, within(0.0005));
-        assertThat(Quantities.allowedRate(16, 0, 1.0, 0.7)).isCloseTo(4.375, within(1e-12));
-        assertThat(Quantities.allowedRate(20, 1, 1.0, 0.7)).isEqualTo(5);
+        assertThat(allowed(Products.of("24", 24, 0, 0, 40, 0), 0.9)).isCloseTo(3.75, within(1e-12));
+        assertThat(allowed(Products.of("urea", 46, 0, 0, 0, 0), 0.9)).isCloseTo(1.522, within(0.0005));
+        assertThat(allowed(Products.of("16", 16, 0, 0, 0, 0), 1.0)).isCloseTo(4.375, within(1e-12));
+        assertThat(allowed(Products.of("slow", 20, 0, 0, 100, 0), 1.0)).isEqualTo(5);
         // derived: 2.6 lb N under 0.9 is three doses of 0.867
-        assertThat(Quantities.doses(2.6, 0.9)).isEqualTo(3);
-        assertThat(2.6 / 3).isCloseTo(0.867, within(0.0005));
+        assertThat(Doses.split(2.6, 0.9))
+                .hasSize(3)
+                .allSatisfy(dose -> assertThat(dose).isCloseTo(0.867, within(0.0005)));
+    }
+
+    /** The most of a product, lb/M, under a cap on its nitrogen and 0.7 lb on what is quick of it. */
+    private static double allowed(Product product, double capN) {
+        double quick = product.material().of(Quantity.QUICK_N);
+        return Math.min(capN / product.material().of(Quantity.N), quick == 0 ? Double.MAX_VALUE : 0.7 / quick);
     }
 
     @Test
@@ -139,7 +149,7 @@ class QuantitiesTest {
     void aRateIsOffBeyondFivePerCent() {
         // University of Massachusetts, rotary spreader calibration: 20-5-10 at 1 lb N/M is 5.00 lb/M, 4.75 to 5.25 will
         // do
-        assertThat(Quantities.product(1, 20)).isEqualTo(5);
+        assertThat(product(1, 20)).isEqualTo(5);
         assertThat(5 * (1 - PlotPlanner.MET)).isCloseTo(4.75, within(1e-12));
         assertThat(5 * (1 + PlotPlanner.MET)).isCloseTo(5.25, within(1e-12));
         // derived: 0.27 lb caught on 2 ft × 50 ft is 2.70 lb/M, 8 % above 2.5: close the gate
@@ -183,7 +193,6 @@ class QuantitiesTest {
         List<Double> counts = Quantities.byCount(List.of(0.3, 0.7), seeds);
         assertThat(counts.get(0)).isCloseTo(0.72, within(0.005));
         assertThat(counts.get(1)).isCloseTo(0.28, within(0.005));
-        assertThat(Quantities.byWeight(counts, seeds).get(0)).isCloseTo(0.3, within(1e-12));
     }
 
     @Test
