@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loamline.account.Problem;
@@ -29,6 +30,8 @@ import loamline.yard.Yard;
  */
 record Trouble(
         Severity severity, String words, Optional<String> feature, Optional<Point> at, Optional<History.Step> repair) {
+    /** What finds the place in a file; here a click leads there. */
+    private static final Pattern COORDINATES = Pattern.compile(" at \\[-?[\\d.]+, -?[\\d.]+]");
 
     /** All problems of a yard, the gravest first, else in their order. */
     static List<Trouble> of(List<Problem> problems, Yard yard) {
@@ -58,8 +61,8 @@ record Trouble(
     }
 
     private static String sentence(String message) {
-        String sentence =
-                message.isEmpty() ? "" : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        String plain = COORDINATES.matcher(message).replaceAll("");
+        String sentence = plain.isEmpty() ? "" : plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
         return sentence.endsWith(".") ? sentence : sentence + ".";
     }
 

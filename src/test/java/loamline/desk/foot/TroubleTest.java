@@ -10,6 +10,7 @@ import loamline.account.Problem;
 import loamline.account.Severity;
 import loamline.account.Where;
 import loamline.geometry.Point;
+import loamline.place.Frame;
 import loamline.yard.Yard;
 import loamline.yard.YardCheck;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,15 @@ class TroubleTest {
         assertThat(overlap.at()).contains(new Point(14, 5));
         assertThat(overlap.repair())
                 .hasValueSatisfying(step -> assertThat(step.label()).isEqualTo("cut the overlap of side"));
+    }
+
+    @Test
+    void coordinatesAreForFilesAndNotTold() {
+        Problem crossing = Problem.warning(
+                "CROSSES", Where.WHOLE, "bed crosses itself, in the north at [-89.0499058, 40.3502296]: move it");
+        assertThat(Trouble.of(List.of(crossing), Yard.empty("", Frame.local())))
+                .extracting(Trouble::words)
+                .containsExactly("Bed crosses itself, in the north: move it.");
     }
 
     @Test
