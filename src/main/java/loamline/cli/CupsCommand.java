@@ -1,7 +1,6 @@
 package loamline.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import loamline.files.CupFiles;
@@ -91,9 +90,7 @@ final class CupsCommand implements Callable<Integer> {
         if (!(throatCm2 > 0 && Double.isFinite(throatCm2))) {
             throw new ParameterException(spec.commandLine(), "--throat must be above 0");
         }
-        List<Concern> concerns =
-                new ArrayList<>(Concern.holes(Water.of(yard, WaterOptions.USUAL).gaps()));
-        concerns.addAll(Concern.troubles(yard));
+        List<Concern> concerns = Concern.of(yard, Water.of(yard, WaterOptions.USUAL));
         CupPlan plan = CupPlanner.of(yard, valve, concerns, throatCm2);
         input.report(plan.problems());
         CupPlanFiles.of(plan, yard.frame()).forEach((name, text) -> output.add(name, CoresOutput.utf8(text)));

@@ -176,9 +176,7 @@ final class HandoutCommand implements Callable<Integer> {
                 return;
             }
             files.put("water-map.png", new WaterMap(yard, zones, water, sheets).png());
-            List<Concern> concerns = new ArrayList<>(Concern.holes(water.gaps()));
-            concerns.addAll(Concern.troubles(yard));
-            CupPlanner.worthwhile(yard, concerns, Cup.USUAL_THROAT_CM2)
+            CupPlanner.worthwhile(yard, Concern.of(yard, water), Cup.USUAL_THROAT_CM2)
                     .forEach(plan -> files.put(
                             "cup-plan-valve-" + named(plan.valve()),
                             new CupPlanSheet(yard, zones, plan, sheets).pdf()));

@@ -4,13 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loamline.account.Problem;
-import loamline.reference.SoilWater;
-import loamline.reference.TurfCoefficients;
 import loamline.water.cups.Cup;
 import loamline.water.cups.CupTest;
 import loamline.water.cups.Watering;
-import loamline.water.need.LawnSoil;
-import loamline.water.need.MonthClimate;
 import loamline.yard.Attachment;
 import loamline.yard.Attachment.Sort;
 import loamline.yard.Yard;
@@ -48,17 +44,6 @@ public record CupTable(Attachment table, Optional<CupTest> test, List<Problem> p
         return yard.attached(Sort.CLIMATE).stream()
                 .reduce((first, last) -> last)
                 .flatMap(table -> ClimateFile.parse(table.text()).value())
-                .map(months -> watering(yard, months));
-    }
-
-    /** A cool-season lawn on loam, until somebody says otherwise. */
-    private static Watering watering(Yard yard, List<MonthClimate> months) {
-        return Watering.of(
-                yard,
-                months,
-                TurfCoefficients.published().get(0),
-                SoilWater.of("loam").orElseThrow(),
-                LawnSoil.USUAL_ROOT_DEPTH_MM,
-                0);
+                .map(months -> Watering.usual(yard, months));
     }
 }

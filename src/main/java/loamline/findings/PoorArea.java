@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.geometry.Spacing;
 import loamline.yard.Trouble;
 import loamline.yard.Yard;
 
@@ -36,7 +36,7 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
 
     /** Trouble spots as drawn, with the poor cores beside them; then groups of poor cores elsewhere. */
     static List<PoorArea> of(Yard yard, List<LoggedCore> cores) {
-        double togetherM = TOGETHER_GAPS * usualGapM(cores);
+        double togetherM = TOGETHER_GAPS * Spacing.usualGapM(places(cores));
         List<LoggedCore> free = new ArrayList<>(cores);
         List<PoorArea> areas = new ArrayList<>();
         for (Trouble trouble : yard.all(Trouble.class).toList()) {
@@ -86,17 +86,7 @@ record PoorArea(String name, Optional<Region> spot, List<LoggedCore> cores) {
         }
     }
 
-    /** Median over the cores of the distance to the nearest other, m; 0 for fewer than two. */
-    static double usualGapM(List<LoggedCore> cores) {
-        List<Point> at = cores.stream().map(core -> core.core().at()).toList();
-        double[] gaps = IntStream.range(0, at.size())
-                .mapToDouble(i -> IntStream.range(0, at.size())
-                        .filter(j -> j != i)
-                        .mapToDouble(j -> at.get(i).distanceTo(at.get(j)))
-                        .min()
-                        .orElse(0))
-                .sorted()
-                .toArray();
-        return gaps.length == 0 ? 0 : gaps[gaps.length / 2];
+    static List<Point> places(List<LoggedCore> cores) {
+        return cores.stream().map(core -> core.core().at()).toList();
     }
 }

@@ -8,6 +8,7 @@ import loamline.cancel.Cancellation;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.geometry.Spacing;
 import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.raster.InverseDistance;
@@ -81,7 +82,7 @@ public record Surface(
         List<LoggedCore> read =
                 cores.stream().filter(core -> core.value(quantity).isPresent()).toList();
         double[] z = Comparison.values(read, quantity);
-        double gapM = PoorArea.usualGapM(read);
+        double gapM = Spacing.usualGapM(PoorArea.places(read));
         if (z.length < LEAST_CORES || gapM == 0 || Arrays.stream(z).distinct().count() < 2) {
             return Optional.empty();
         }

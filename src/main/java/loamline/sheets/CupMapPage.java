@@ -11,7 +11,6 @@ import loamline.scene.CupLegend;
 import loamline.scene.CupMap;
 import loamline.scene.Layer;
 import loamline.scene.Legend;
-import loamline.scene.PaperRect;
 import loamline.scene.SceneOptions;
 import loamline.scene.Shading;
 import loamline.scene.Shown;
@@ -49,30 +48,18 @@ record CupMapPage(
 
     Page page(String title, String caution, List<Block> tiles) {
         MapFit fit = fit();
-        Page.Placed map = new Page.Placed(
-                new MapBlock(
-                        YardScene.of(yard, zones, Shown.of(cups, measured), sceneOptions(fit.view())),
-                        fit.denominator(),
-                        fit.place().furniture()),
-                MapPages.underTiles(fit.place().paper()));
-        PaperRect body = Page.body(fit.place().paper());
-        PaperRect row = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
-        return new Page(
-                fit.place().paper(),
+        return TiledMap.page(
+                fit,
+                YardScene.of(yard, zones, Shown.of(cups, measured), sceneOptions(fit.view())),
                 title,
                 caution,
-                List.of(new Page.Placed(Blocks.row(Tile.GAP_MM, tiles), row), map));
+                Blocks.row(Tile.GAP_MM, tiles));
     }
 
     private MapFit fit() {
         List<Legend.Entry> legend = CupLegend.of(yard, cups, measured, sceneOptions(new View(NOTHING, 1)));
         SceneOptions any = sceneOptions(new View(NOTHING, 1));
-        return MapFit.largest(
-                ground(),
-                Stream.of(options.paper().upright(), options.paper().onItsSide())
-                        .flatMap(paper -> Stream.of(false, true)
-                                .map(beside -> new MapFit.Place(
-                                        paper, MapPages.underTiles(paper), new Furniture(legend, any, beside)))));
+        return TiledMap.fit(ground(), options.paper(), legend, any);
     }
 
     private Box ground() {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import loamline.findings.Findings;
 import loamline.findings.LoggedCore;
 import loamline.findings.Quantity;
@@ -18,7 +17,6 @@ import loamline.sampling.CorePlan;
 import loamline.scene.CoreState;
 import loamline.scene.Layer;
 import loamline.scene.Legend;
-import loamline.scene.PaperRect;
 import loamline.scene.Ramp;
 import loamline.scene.SceneOptions;
 import loamline.scene.Shading;
@@ -45,19 +43,8 @@ record FindingsMapPage(
         Optional<Shading> shading = findings.clearestSurface().flatMap(this::shading);
         MapFit fit = fit(shading);
         SceneOptions drawn = sceneOptions(fit.view());
-        Page.Placed map = new Page.Placed(
-                new MapBlock(
-                        YardScene.of(yard, zones, shown(shading), drawn),
-                        fit.denominator(),
-                        fit.place().furniture()),
-                MapPages.underTiles(fit.place().paper()));
-        PaperRect body = Page.body(fit.place().paper());
-        PaperRect row = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
-        return new Page(
-                fit.place().paper(),
-                title,
-                caution,
-                List.of(new Page.Placed(Blocks.row(Tile.GAP_MM, tiles), row), map));
+        return TiledMap.page(
+                fit, YardScene.of(yard, zones, shown(shading), drawn), title, caution, Blocks.row(Tile.GAP_MM, tiles));
     }
 
     private Shown shown(Optional<Shading> shading) {
@@ -102,12 +89,7 @@ record FindingsMapPage(
         List<Legend.Entry> legend = new ArrayList<>();
         shading.ifPresent(s -> legend.addAll(s.legend(any)));
         legend.addAll(Legend.of(yard, Optional.of(logged()), any));
-        return MapFit.largest(
-                yard.box().orElse(NOTHING),
-                Stream.of(options.paper().upright(), options.paper().onItsSide())
-                        .flatMap(paper -> Stream.of(false, true)
-                                .map(beside -> new MapFit.Place(
-                                        paper, MapPages.underTiles(paper), new Furniture(legend, any, beside)))));
+        return TiledMap.fit(yard.box().orElse(NOTHING), options.paper(), legend, any);
     }
 
     private SceneOptions sceneOptions(View view) {

@@ -1,9 +1,12 @@
 package loamline.sheets;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import loamline.geometry.Box;
+import loamline.scene.Legend;
 import loamline.scene.PaperRect;
+import loamline.scene.SceneOptions;
 import loamline.scene.View;
 
 /**
@@ -34,6 +37,17 @@ record MapFit(Place place, int denominator, View view) {
         return places.map(place -> in(place, ground))
                 .reduce((a, b) -> b.denominator < a.denominator ? b : a)
                 .orElseThrow();
+    }
+
+    /** Upright before on its side, furniture below the map before beside it. */
+    static MapFit onPaper(
+            Box ground, Paper paper, UnaryOperator<PaperRect> roomOn, List<Legend.Entry> legend, SceneOptions any) {
+        return largest(
+                ground,
+                Stream.of(paper.upright(), paper.onItsSide())
+                        .flatMap(sheet -> Stream.of(false, true)
+                                .map(beside ->
+                                        new Place(sheet, roomOn.apply(sheet), new Furniture(legend, any, beside)))));
     }
 
     private static MapFit in(Place place, Box ground) {

@@ -26,7 +26,6 @@ import loamline.yard.Zone;
 record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options, Blocks blocks) {
     private static final String CAUTION =
             "Call the utility locating service before probing. Mark heads, wires and dog fences first.";
-    static final double TILE_GAP_MM = 1.6;
     /** Signs nearer than this, middle to middle, touch or nearly do, mm. */
     private static final double CROWDED_MM = 5;
     /** A yard without anything in it is shown as this much ground, m. */
@@ -35,15 +34,7 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
     /** The whole walk under its summary. */
     Page overview(Block tiles) {
         MapFit fit = overviewFit();
-        PaperRect body = Page.body(fit.place().paper());
-        PaperRect tileRoom = new PaperRect(body.leftMm(), body.topMm(), body.widthMm(), Tile.HEIGHT_MM);
-        return new Page(
-                fit.place().paper(),
-                "core walk",
-                CAUTION,
-                List.of(
-                        new Page.Placed(tiles, tileRoom),
-                        new Page.Placed(map(fit, plan), underTiles(fit.place().paper()))));
+        return TiledMap.page(fit, scene(fit, plan), "core walk", CAUTION, tiles);
     }
 
     /** The map of the overview by itself. */
@@ -53,17 +44,11 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
 
     /** Its size on paper. */
     PaperRect overviewRoom() {
-        return underTiles(overviewFit().place().paper());
+        return TiledMap.room(overviewFit().place().paper());
     }
 
     private MapFit overviewFit() {
-        return fit(everything(), plan, MapPages::underTiles);
-    }
-
-    static PaperRect underTiles(PaperRect paper) {
-        PaperRect body = Page.body(paper);
-        double tilesMm = Tile.HEIGHT_MM + TILE_GAP_MM;
-        return new PaperRect(body.leftMm(), body.topMm() + tilesMm, body.widthMm(), body.heightMm() - tilesMm);
+        return fit(everything(), plan, TiledMap::room);
     }
 
     /** A page for each bag that is crowded on the overview, or for each of its zones where that shows more. */
@@ -136,21 +121,18 @@ record MapPages(Yard yard, List<Zone> zones, CorePlan plan, SheetOptions options
                 plan.accounts());
     }
 
-    /** Upright before on its side, furniture below the map before beside it: the first of the largest scale. */
     private MapFit fit(Box ground, CorePlan shown, UnaryOperator<PaperRect> frameOf) {
         List<Legend.Entry> legend = legend(shown);
         SceneOptions any = sceneOptions(new View(NOTHING, 1));
-        return MapFit.largest(
-                ground,
-                Stream.of(options.paper().upright(), options.paper().onItsSide())
-                        .flatMap(paper -> Stream.of(false, true)
-                                .map(beside -> new MapFit.Place(
-                                        paper, frameOf.apply(paper), new Furniture(legend, any, beside)))));
+        return MapFit.onPaper(ground, options.paper(), frameOf, legend, any);
     }
 
     private MapBlock map(MapFit fit, CorePlan shown) {
-        Scene scene = YardScene.of(yard, zones, Optional.of(shown), sceneOptions(fit.view()));
-        return new MapBlock(scene, fit.denominator(), fit.place().furniture());
+        return new MapBlock(scene(fit, shown), fit.denominator(), fit.place().furniture());
+    }
+
+    private Scene scene(MapFit fit, CorePlan shown) {
+        return YardScene.of(yard, zones, Optional.of(shown), sceneOptions(fit.view()));
     }
 
     private List<Legend.Entry> legend(CorePlan shown) {

@@ -202,7 +202,7 @@ class WalkPlanTest {
     void theMapHasSeventyPercentOfThePaper(Paper paper) {
         for (PaperRect sheet : List.of(paper.upright(), paper.onItsSide())) {
             PaperRect body = Page.body(sheet);
-            double tilesMm = Tile.HEIGHT_MM + MapPages.TILE_GAP_MM;
+            double tilesMm = Tile.HEIGHT_MM + TiledMap.GAP_MM;
             double share = body.widthMm() * (body.heightMm() - tilesMm) / (sheet.widthMm() * sheet.heightMm());
             assertThat(share).isGreaterThanOrEqualTo(0.7);
         }

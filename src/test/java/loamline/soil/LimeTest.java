@@ -25,8 +25,8 @@ class LimeTest {
     }
 
     /**
-     * Transcription test of the Penn State turf table, derived: every cell is a multiple of 1,000 lb/acre rounded to tens,
-     * and the whole column to 7.0 is the acidity rounded to whole meq.
+     * The Penn State turf table by its own regularity: every cell is a multiple of 1,000 lb/acre rounded to tens, and the
+     * whole column to 7.0 is the acidity rounded to whole meq.
      */
     @Test
     void thePennStateTableIsCopiedWithoutASlip() {

@@ -2,7 +2,6 @@ package loamline.desk.water;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import loamline.desk.session.Derived;
 import loamline.files.CupTable;
 import loamline.water.Water;
@@ -39,20 +38,13 @@ record WaterView(Water water, WaterOptions options, List<CupPlan> worthwhile, Li
                 .filter(view -> view.options().equals(options))
                 .map(view -> view.water().after(yard))
                 .orElseGet(() -> Water.of(yard, options));
-        List<CupPlan> worthwhile = CupPlanner.worthwhile(yard, concerns(yard, water), Cup.USUAL_THROAT_CM2);
+        List<CupPlan> worthwhile = CupPlanner.worthwhile(yard, Concern.of(yard, water), Cup.USUAL_THROAT_CM2);
         return new WaterView(water, options, worthwhile, CupTable.all(yard));
     }
 
     private static double cellM(Yard yard) {
         double turfM2 = Zones.of(yard).stream().mapToDouble(Zone::netAreaM2).sum();
         return Math.max(WaterOptions.USUAL.cellM(), Math.ceil(100 * Math.sqrt(turfM2 / MOST_CELLS)) / 100);
-    }
-
-    private static List<Concern> concerns(Yard yard, Water water) {
-        return Stream.concat(
-                        water.gaps().stream().map(gap -> new Concern("the hole " + gap.id(), gap.ground())),
-                        Concern.troubles(yard).stream())
-                .toList();
     }
 
     /** The test of a table. */

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import loamline.desk.session.Session;
+import loamline.sun.SunClass;
 import loamline.yard.Turf;
 import loamline.yard.Yard;
 import loamline.yard.ZoneDivision;
@@ -13,9 +14,6 @@ import loamline.yard.ZoneDivision.Part;
 
 /** Cuts all zones by the parts of a proposal, as one edit, and says what came of it. */
 public final class ZoneCutting {
-    /** Patches smaller than this stay with what is round them, m²: common practice, no source. */
-    private static final double LEAST_PATCH_M2 = 10;
-
     private final Session session;
     private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
 
@@ -42,7 +40,7 @@ public final class ZoneCutting {
                         "Cutting the zones " + proposal.by(),
                         () -> proposal.parts()
                                 .apply(yard)
-                                .map(parts -> ZoneDivision.of(yard, parts, LEAST_PATCH_M2)
+                                .map(parts -> ZoneDivision.of(yard, parts, SunClass.LEAST_PATCH_M2)
                                         .orElse(yard)),
                         divided -> divided.ifPresentOrElse(
                                 there -> take(yard, proposal, there), () -> say(proposal.lacking())));

@@ -1,5 +1,6 @@
 package loamline.desk.zones;
 
+import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -57,7 +58,7 @@ public final class ZoneCuttingView extends VBox {
     private static Button button(String words, String help, Runnable action) {
         Button button = new Button(words);
         button.setTooltip(new Tooltip(help));
-        button.setAccessibleText("Cut all zones by " + words.toLowerCase(java.util.Locale.ROOT));
+        button.setAccessibleText("Cut all zones by " + words.toLowerCase(Locale.ROOT));
         button.setAccessibleHelp(help);
         button.setOnAction(e -> action.run());
         return button;

@@ -1,8 +1,10 @@
 package loamline.water.cups;
 
 import java.util.List;
+import java.util.stream.Stream;
 import loamline.geometry.Region;
 import loamline.water.Gap;
+import loamline.water.Water;
 import loamline.yard.Trouble;
 import loamline.yard.Yard;
 
@@ -16,8 +18,14 @@ public record Concern(String words, Region ground) {
     /** A trouble spot of this quality or better needs no test; 9 is the best. Common practice, no source. */
     private static final int SOUND_QUALITY = 7;
 
+    /** All that a yard's map gives: holes, then trouble spots. */
+    public static List<Concern> of(Yard yard, Water water) {
+        return Stream.concat(holes(water.gaps()).stream(), troubles(yard).stream())
+                .toList();
+    }
+
     /** Turf that no head reaches. */
-    public static List<Concern> holes(List<Gap> gaps) {
+    private static List<Concern> holes(List<Gap> gaps) {
         return gaps.stream()
                 .map(gap -> new Concern("hole " + gap.id() + " in the coverage", gap.ground()))
                 .toList();

@@ -3,10 +3,10 @@ package loamline.water.cups;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import loamline.geometry.Box;
 import loamline.geometry.Point;
 import loamline.geometry.Region;
+import loamline.geometry.Spacing;
 import loamline.raster.Grid;
 import loamline.raster.GridSpec;
 import loamline.raster.Mask;
@@ -39,7 +39,7 @@ public record MeasuredRates(Grid mmH, double reachM) {
      */
     static Optional<MeasuredRates> of(List<Cup> cups, List<HeadPattern> found, Region turf) {
         List<Point> at = cups.stream().map(Cup::at).toList();
-        double reachM = usualGapM(at);
+        double reachM = Spacing.usualGapM(at);
         if (at.size() < LEAST_CUPS || reachM == 0) {
             return Optional.empty();
         }
@@ -63,19 +63,6 @@ public record MeasuredRates(Grid mmH, double reachM) {
 
     private static double thrown(List<HeadPattern> heads, Point p) {
         return heads.stream().mapToDouble(head -> head.rateMmH(p.x(), p.y())).sum();
-    }
-
-    /** Median over the cups of the distance to the nearest other. */
-    private static double usualGapM(List<Point> at) {
-        double[] gaps = IntStream.range(0, at.size())
-                .mapToDouble(i -> IntStream.range(0, at.size())
-                        .filter(j -> j != i)
-                        .mapToDouble(j -> at.get(i).distanceTo(at.get(j)))
-                        .min()
-                        .orElse(0))
-                .sorted()
-                .toArray();
-        return gaps.length == 0 ? 0 : gaps[gaps.length / 2];
     }
 
     /**

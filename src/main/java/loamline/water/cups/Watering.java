@@ -35,6 +35,17 @@ public record Watering(WateringNeed need, LawnSoil soil) {
                 new LawnSoil(soil, rootDepthMm, LawnSoil.USUAL_DEPLETION, steepestPct(yard), OptionalDouble.empty()));
     }
 
+    /** The same of a cool-season lawn on loam at sea level, until somebody says otherwise. */
+    public static Watering usual(Yard yard, List<MonthClimate> climate) {
+        return of(
+                yard,
+                climate,
+                TurfCoefficients.published().get(0),
+                SoilWater.of("loam").orElseThrow(),
+                LawnSoil.USUAL_ROOT_DEPTH_MM,
+                0);
+    }
+
     /** The steepest zone: where water runs off first. */
     private static double steepestPct(Yard yard) {
         return Zones.of(yard).stream()
